@@ -1,0 +1,146 @@
+import { z } from 'zod';
+import { countField, dayField, entryIdField, keyField, momentField, nameField, textField } from './field';
+import {
+  CalibrationSchema,
+  EdgeEndSchema,
+  FluidLevelSchema,
+  FluidOpenedSchema,
+  IssueSchema,
+  JobSchema,
+  MoveSchema,
+  OrderSchema,
+  RETURN_CONDITIONS,
+} from './noun';
+import { REJECT_CAUSES } from './vocabulary';
+
+/**
+ * What each command takes, parsed once at the door. `entryId` and `deviceAtMs` are made on the device; a command that
+ * writes several entries derives the further IDs from the first.
+ */
+const entered = {
+  entryId: entryIdField,
+  deviceAtMs: momentField('The device’s clock'),
+  reason: textField('The note', 300).default(''),
+};
+const aboutTool = { ...entered, toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.') };
+
+export const LogCutInput = z.object({
+  ...aboutTool,
+  connectionId: keyField('The connection'),
+  materialId: keyField('The material'),
+  heat: textField('The heat', 40).default(''),
+  ends: countField('Ends cut', { min: 1, max: 5000 }),
+  goodEnds: countField('Good ends', { min: 0, max: 5000 }),
+  threadLength: z
+    .object({ typed: textField('The thread length', 24), unit: z.enum(['mm', 'in']) })
+    .nullable()
+    .default(null),
+  dry: z.boolean().default(false),
+  rework: z.boolean().default(false),
+  rejects: z
+    .array(
+      z.object({
+        cause: z.enum(
+          REJECT_CAUSES.map((cause) => cause.code),
+          { error: 'A reject needs a cause from the list.' },
+        ),
+        count: countField('Rejects', { min: 1, max: 5000 }),
+      }),
+    )
+    .max(20)
+    .default([]),
+  jobLineId: textField('The job line', 80).nullable().default(null),
+  /** When it was cut, where that is not now. */
+  cutAtMs: momentField('The day it was cut').nullable().default(null),
+});
+export type LogCut = z.output<typeof LogCutInput>;
+
+export const CorrectCutInput = z.object({
+  ...entered,
+  targetId: entryIdField,
+  /** The tool that it was really cut with, or null when nothing was cut at all. */
+  rightToolId: textField('The right tool', 40).nullable(),
+});
+export type CorrectCut = z.output<typeof CorrectCutInput>;
+
+export const IssueToolInput = z.object({ ...aboutTool, ...IssueSchema.shape });
+export type IssueTool = z.output<typeof IssueToolInput>;
+
+export const ReturnToolInput = z.object({
+  ...aboutTool,
+  condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
+});
+export type ReturnTool = z.output<typeof ReturnToolInput>;
+
+export const MoveToolInput = z.object({ ...aboutTool, ...MoveSchema.shape });
+export type MoveTool = z.output<typeof MoveToolInput>;
+
+export const EndEdgeInput = z.object({ ...aboutTool, ...EdgeEndSchema.shape });
+export type EndEdge = z.output<typeof EndEdgeInput>;
+
+export const RenewEdgeInput = z.object({ ...aboutTool, onDay: dayField('The day it came back') });
+export type RenewEdge = z.output<typeof RenewEdgeInput>;
+
+export const RecordCalibrationInput = z.object({ ...aboutTool, ...CalibrationSchema.shape });
+export type RecordCalibration = z.output<typeof RecordCalibrationInput>;
+
+export const OpenFluidInput = z.object({ ...aboutTool, ...FluidOpenedSchema.shape });
+export type OpenFluid = z.output<typeof OpenFluidInput>;
+
+export const ReadFluidLevelInput = z.object({ ...aboutTool, ...FluidLevelSchema.shape });
+export type ReadFluidLevel = z.output<typeof ReadFluidLevelInput>;
+
+/** What a tool had cut before it came here, in shop words. */
+export const OpeningInput = z.discriminatedUnion('known', [
+  z.object({ known: z.literal('new') }),
+  z.object({ known: z.literal('unknown') }),
+  z.object({
+    known: z.literal('counted'),
+    connectionId: keyField('The connection'),
+    materialId: keyField('The material'),
+    ends: countField('Ends already cut', { min: 1, max: 100_000 }),
+  }),
+]);
+
+export const ReceiveToolInput = z.object({
+  ...aboutTool,
+  partId: keyField('The part'),
+  /** The hand as marked on the tool itself; null for a tool without a hand. */
+  hand: z.enum(['LH', 'RH']).nullable().default(null),
+  lot: textField('The lot', 60).default(''),
+  receivedOnDay: dayField('The day received'),
+  opening: OpeningInput.default({ known: 'new' }),
+  dueOnDay: dayField('The calibration due day').nullable().default(null),
+  expiresOnDay: dayField('The shelf-life day').nullable().default(null),
+  openedOnDay: dayField('The day opened').nullable().default(null),
+  levelMl: z.number().min(0).max(1_000_000).nullable().default(null),
+  orderId: keyField('The order').nullable().default(null),
+});
+export type ReceiveTool = z.output<typeof ReceiveToolInput>;
+
+export const PlanJobInput = z.object({ ...entered, job: JobSchema });
+export type PlanJob = z.output<typeof PlanJobInput>;
+
+export const CloseJobInput = z.object({
+  ...entered,
+  jobId: keyField('The job'),
+  how: z.enum(['done', 'cancelled']),
+});
+export type CloseJob = z.output<typeof CloseJobInput>;
+
+export const PlaceOrderInput = z.object({ ...entered, order: OrderSchema });
+export type PlaceOrder = z.output<typeof PlaceOrderInput>;
+
+export const SlipOrderInput = z.object({
+  ...entered,
+  orderId: keyField('The order'),
+  expectedOnDay: dayField('The new day'),
+});
+export type SlipOrder = z.output<typeof SlipOrderInput>;
+
+export const ReverseEntryInput = z.object({
+  ...entered,
+  targetId: entryIdField,
+  reason: nameField('The reason', 300),
+});
+export type ReverseEntry = z.output<typeof ReverseEntryInput>;

@@ -1,0 +1,46 @@
+import { z } from 'zod';
+import { countField, dayField, entryIdField, keyField, momentField } from './field';
+import { LifeGuessSchema, MaterialSchema, PersonSchema, ShopSchema } from './noun';
+
+/** What the set-up screens send. Each writes several entries under one entry ID, all or none. */
+const entered = { entryId: entryIdField, deviceAtMs: momentField('The device’s clock') };
+
+/** The first page: the shop, the first person, and the sizes in use, picked from the shipped examples. */
+export const FoundShopInput = z.object({
+  ...entered,
+  shop: ShopSchema,
+  person: PersonSchema,
+  connectionIds: z
+    .array(keyField('The size'))
+    .min(1, 'Tick at least one size that the shop works in.')
+    .max(40),
+});
+export type FoundShop = z.output<typeof FoundShopInput>;
+
+export const SetShopInput = z.object({ ...entered, shop: ShopSchema });
+export const SetPersonInput = z.object({ ...entered, person: PersonSchema });
+export const SetMaterialInput = z.object({ ...entered, material: MaterialSchema });
+export const SetGuessesInput = z.object({ ...entered, guesses: z.array(LifeGuessSchema).max(400) });
+export const AddSizesInput = z.object({
+  ...entered,
+  connectionIds: z.array(keyField('The size')).min(1, 'Tick at least one size.').max(40),
+});
+
+/** Opening counts: so many of a part, found on the shelf on the first day. */
+export const CountInInput = z.object({
+  ...entered,
+  onDay: dayField('The day of the count'),
+  counts: z
+    .array(
+      z.object({
+        partId: keyField('The part'),
+        count: countField('The count', { min: 1, max: 200 }),
+        opening: z.enum(['new', 'unknown']),
+        dueOnDay: dayField('The calibration due day').nullable(),
+        levelMl: z.number().min(0).max(1_000_000).nullable(),
+      }),
+    )
+    .min(1, 'Count at least one thing.')
+    .max(400),
+});
+export type CountIn = z.output<typeof CountInInput>;
