@@ -1,0 +1,52 @@
+'use client';
+
+/**
+ * <EntryForm action={logCutAction} stamp={newStamp()}>{(state) => <>…fields… <SubmitButton>Log</SubmitButton></>}</EntryForm>
+ *
+ * A form that makes one entry of the ledger. It carries the entry's ID, made on the device, so that sending it twice
+ * counts once, and the device's clock. Shows the refusal or what was done, with an Undo for ten seconds where the entry can be
+ * taken back. Works without script: then the ID from the page is used.
+ */
+import { type ReactNode, useActionState, useEffect, useRef } from 'react';
+import { FormMessage } from '../ui/message';
+import { newDeviceId } from './device-id';
+import { type FormState, FRESH } from './form-state';
+import { UndoButton } from './undo-button';
+
+interface EntryFormProps {
+  readonly action: (state: FormState, form: FormData) => Promise<FormState>;
+  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number };
+  readonly children: (state: FormState, pending: boolean) => ReactNode;
+  readonly className?: string;
+  readonly label?: string;
+}
+
+export function EntryForm({ action, stamp, children, className = 'stack', label }: EntryFormProps) {
+  const [state, send, pending] = useActionState(action, FRESH);
+  const idField = useRef<HTMLInputElement>(null);
+  const clockField = useRef<HTMLInputElement>(null);
+
+  // After an entry was made the next sending is a new entry; after a refusal it is still the same one.
+  useEffect(() => {
+    if (state.status !== 'refused' && idField.current) idField.current.value = newDeviceId();
+  }, [state]);
+
+  const readClock = () => {
+    if (clockField.current) clockField.current.value = String(Date.now());
+  };
+
+  return (
+    <form action={send} onSubmit={readClock} className={className} aria-label={label}>
+      <input ref={idField} type="hidden" name="entryId" defaultValue={stamp.entryId} />
+      <input ref={clockField} type="hidden" name="deviceAtMs" defaultValue={stamp.deviceAtMs} />
+      {children(state, pending)}
+      {state.status === 'refused' ? <FormMessage tone="refusal">{state.sentence}</FormMessage> : null}
+      {state.status === 'done' ? (
+        <FormMessage tone="done">
+          {state.sentence}
+          {state.undoEntryId ? <UndoButton key={state.undoEntryId} entryId={state.undoEntryId} /> : null}
+        </FormMessage>
+      ) : null}
+    </form>
+  );
+}

@@ -1,0 +1,67 @@
+/** <Choice>: a few answers as large tiles instead of a drop-down. Radio buttons underneath, so it works without script. */
+import type { ReactNode } from 'react';
+import styles from './choice.module.css';
+import { FieldError } from './field-frame';
+
+export interface ChoiceOption {
+  readonly value: string;
+  readonly label: ReactNode;
+  readonly note?: ReactNode;
+  /** A small drawing, such as <TubeEnd decorative />. */
+  readonly mark?: ReactNode;
+  readonly disabled?: boolean;
+}
+
+interface ChoiceProps {
+  readonly name: string;
+  readonly legend: ReactNode;
+  readonly options: readonly ChoiceOption[];
+  readonly defaultValue?: string | undefined;
+  readonly hint?: ReactNode;
+  readonly error?: string | undefined;
+  readonly id?: string;
+  readonly required?: boolean;
+}
+
+export function Choice({
+  name,
+  legend,
+  options,
+  defaultValue,
+  hint,
+  error,
+  id = `f-${name}`,
+  required,
+}: ChoiceProps) {
+  const described = [error ? `${id}-error` : '', hint ? `${id}-hint` : ''].filter(Boolean).join(' ');
+  return (
+    <fieldset className={styles.choice} id={id} aria-describedby={described || undefined}>
+      <legend>{legend}</legend>
+      {hint ? (
+        <span className={styles.hint} id={`${id}-hint`}>
+          {hint}
+        </span>
+      ) : null}
+      <div className={styles.tiles}>
+        {options.map((option) => (
+          <label key={option.value} className={styles.tile}>
+            <input
+              type="radio"
+              name={name}
+              value={option.value}
+              defaultChecked={option.value === defaultValue}
+              disabled={option.disabled}
+              required={required}
+            />
+            {option.mark}
+            <span className={styles.words}>
+              <span className={styles.label}>{option.label}</span>
+              {option.note ? <span className={styles.note}>{option.note}</span> : null}
+            </span>
+          </label>
+        ))}
+      </div>
+      <FieldError id={id} error={error} />
+    </fieldset>
+  );
+}

@@ -1,0 +1,24 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('../../../', import.meta.url));
+
+/** Tests on the built program: the browser tests and those of starting and stopping. One at a time. */
+export default defineConfig({
+  root,
+  resolve: {
+    alias: [
+      { find: /^@\//, replacement: root },
+      { find: 'server-only', replacement: `${root}tests/support/empty.ts` },
+    ],
+  },
+  test: {
+    include: ['tests/app/browser/**/*.test.ts', 'tests/faults/**/*.test.ts'],
+    setupFiles: ['tests/support/setup.ts'],
+    globalSetup: ['tests/app/browser/global-setup.ts'],
+    fileParallelism: false,
+    maxWorkers: 1,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
