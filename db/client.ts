@@ -1,0 +1,48 @@
+import 'server-only';
+import { mkdirSync } from 'node:fs';
+import { type Db, openDb } from './open';
+import { dataDir, pathOf, readOpenShop, type ShopName, writeOpenShop } from './shop-files';
+
+interface Opened {
+  readonly name: ShopName;
+  readonly db: Db;
+}
+
+/** One connection for the whole process: the app's bundles each hold a copy of this module, so it lives on globalThis. */
+const KEY = Symbol.for('edgekeep.opened-shop');
+const holder = globalThis as { [KEY]?: Opened };
+
+/** The database of the shop being served, opened at first use. */
+export function shopDb(): Db {
+  return openedShop().db;
+}
+
+/** Which shop is being served: the demo, or one's own. */
+export function shopName(): ShopName {
+  return openedShop().name;
+}
+
+/** Serves the other shop from now on. Its database is opened (and made, if it is new) before the old one is left. */
+export function switchShop(name: ShopName): void {
+  const before = holder[KEY];
+  if (before?.name === name) return;
+  const db = openShop(name);
+  writeOpenShop(dataDir(process.env), name);
+  holder[KEY] = { name, db };
+  before?.db.$client.close();
+}
+
+function openedShop(): Opened {
+  const opened = holder[KEY];
+  if (opened !== undefined) return opened;
+  const name = readOpenShop(dataDir(process.env));
+  const fresh = { name, db: openShop(name) };
+  holder[KEY] = fresh;
+  return fresh;
+}
+
+function openShop(name: ShopName): Db {
+  const dir = dataDir(process.env);
+  mkdirSync(dir, { recursive: true });
+  return openDb(pathOf(dir, name));
+}

@@ -1,0 +1,46 @@
+import type { Permit } from '../../lib/access/permit';
+import type { ToolRecord } from '../../lib/ledger/tool-record';
+import type { Refusal, Result } from '../../lib/result';
+import { ok, refuse } from '../../lib/result';
+import type { IssueTool, ReturnTool } from '../../lib/shop/command-input';
+import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import type { Db } from '../open';
+import { recordToolEntry } from './tool-entry';
+
+/** Issues a tool to a person, for a job line or on loan. Two tablets never both get it: the second is told who has it. */
+export function issueTool(
+  db: Db,
+  permit: Permit<'issue-tool'>,
+  input: IssueTool,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const { toPersonId, jobLineId, bench } = input;
+  const content = { kind: 'tool-issued', payload: { toPersonId, jobLineId, bench } } as const;
+  return recordToolEntry(db, permit, input, env, content, (ledger, toolId) => {
+    const tool = ledger.find('tool', toolId);
+    if (tool?.state === 'issued') return refuse('state', whoHasIt(ledger, tool), 'toolId');
+    if (ledger.find('person', toPersonId) === undefined) {
+      return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
+    }
+    return ok(null);
+  });
+}
+
+/** Takes a tool back, with the condition it came back in; anything but "ok" goes to quarantine for a look. */
+export function returnTool(
+  db: Db,
+  permit: Permit<'return-tool'>,
+  input: ReturnTool,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const { condition } = input;
+  return recordToolEntry(db, permit, input, env, { kind: 'tool-returned', payload: { condition } });
+}
+
+/** "D-56-02 is with Robin Vale at bench 4, for J-086.2; it must come back before it can be issued again." */
+function whoHasIt(ledger: Ledger, tool: ToolRecord): string {
+  const name = (tool.holderId && ledger.find('person', tool.holderId)?.name) ?? 'somebody';
+  const at = tool.bench === '' ? '' : ` at bench ${tool.bench}`;
+  const job = tool.jobLineId === null ? '' : `, for ${tool.jobLineId}`;
+  return `${tool.id} is with ${name}${at}${job}; it must come back before it can be issued again.`;
+}

@@ -1,0 +1,107 @@
+import type { Permit } from '../../lib/access/permit';
+import { checkConeShape } from '../../lib/cone/geometry';
+import type { Draft, EntryEnvelope } from '../../lib/ledger/event';
+import type { Refusal, Result } from '../../lib/result';
+import { ok, refuse } from '../../lib/result';
+import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
+import { inToMm } from '../../lib/units/inch-mm';
+import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import { write } from '../ledger/write';
+import type { Db } from '../open';
+
+/** One of the nouns that a single entry sets as a whole. */
+export type Noun =
+  | { readonly noun: 'shop'; readonly value: Shop }
+  | { readonly noun: 'person'; readonly value: Person }
+  | { readonly noun: 'connection'; readonly value: Connection }
+  | { readonly noun: 'material'; readonly value: Material }
+  | { readonly noun: 'part'; readonly value: Part }
+  | { readonly noun: 'guess'; readonly value: LifeGuess };
+
+type Envelope = Omit<EntryEnvelope, 'subjectId'>;
+
+/** Sets or replaces a noun of the shop's tables: its name and settings, people, sizes, materials, parts, first guesses. */
+export function setNoun(
+  db: Db,
+  permit: Permit<'set-up-shop'>,
+  input: Noun & { readonly envelope: Envelope },
+  env: Env,
+): Result<Recorded, Refusal> {
+  return write(db, permit, env, (ledger) => setNounInto(ledger, input.envelope, input));
+}
+
+/** Sets several nouns at once, all or none; each entry's ID is the first one's with its place in the list. */
+export function setNouns(
+  db: Db,
+  permit: Permit<'set-up-shop'>,
+  input: { readonly envelope: Envelope; readonly nouns: readonly Noun[] },
+  env: Env,
+): Result<{ readonly count: number }, Refusal> {
+  return write(db, permit, env, (ledger) => {
+    for (const [place, noun] of input.nouns.entries()) {
+      const set = setNounInto(ledger, { ...input.envelope, id: `${input.envelope.id}.${place}` }, noun);
+      if (!set.ok) return set;
+    }
+    return ok({ count: input.nouns.length });
+  });
+}
+
+/** The same inside a transaction already open. */
+export function setNounInto(ledger: Ledger, envelope: Envelope, set: Noun): Result<Recorded, Refusal> {
+  const checked = checkNoun(ledger, set);
+  return checked.ok ? ledger.record(draftOf(envelope, set)) : checked;
+}
+
+function draftOf(envelope: Envelope, set: Noun): Draft {
+  switch (set.noun) {
+    case 'shop':
+      return { ...envelope, kind: 'shop-set', subjectId: 'shop', payload: set.value };
+    case 'person':
+      return { ...envelope, kind: 'person-set', subjectId: set.value.id, payload: set.value };
+    case 'connection':
+      return { ...envelope, kind: 'connection-set', subjectId: set.value.id, payload: set.value };
+    case 'material':
+      return { ...envelope, kind: 'material-set', subjectId: set.value.id, payload: set.value };
+    case 'part':
+      return { ...envelope, kind: 'part-set', subjectId: set.value.id, payload: set.value };
+    case 'guess':
+      return { ...envelope, kind: 'life-guess-set', subjectId: set.value.partId, payload: set.value };
+  }
+}
+
+function checkNoun(ledger: Ledger, set: Noun): Result<unknown, Refusal> {
+  if (set.noun === 'connection') return checkConnection(set.value);
+  if (set.noun === 'part') return checkNames(ledger, set.value);
+  if (set.noun !== 'guess') return ok(null);
+  if (ledger.find('part', set.value.partId) === undefined)
+    return refuse('unknown-part', 'Choose the part first: the shop knows no such part.', 'partId');
+  if (ledger.find('connection', set.value.connectionId) === undefined)
+    return refuse('unknown-connection', 'Choose a size and service from the table.', 'connectionId');
+  return ok(null);
+}
+
+/** A part names only sizes and materials that the shop has rows for. */
+function checkNames(ledger: Ledger, part: Part): Result<null, Refusal> {
+  const connectionId = part.fitsConnectionIds.find((id) => ledger.find('connection', id) === undefined);
+  if (connectionId !== undefined)
+    return refuse(
+      'unknown-connection',
+      `${part.name} is to serve ${connectionId}, for which the shop has no table row. Add it first.`,
+      'fitsConnectionIds',
+    );
+  const permitted = part.permittedMaterialIds === 'all' ? [] : part.permittedMaterialIds;
+  const materialId = permitted.find((id) => ledger.find('material', id) === undefined);
+  if (materialId !== undefined)
+    return refuse(
+      'unknown-material',
+      `${part.name} is permitted on ${materialId}, a material the shop does not know. Add it first.`,
+      'permittedMaterialIds',
+    );
+  return ok(null);
+}
+
+/** A cone that cannot be cut (nose wider than the tube) never enters the table. */
+function checkConnection(connection: Connection): Result<unknown, Refusal> {
+  const { odNum, odDen, noseMm, coneAngleDeg } = connection;
+  return checkConeShape({ odMm: inToMm(odNum / odDen), noseMm, coneAngleDeg });
+}

@@ -1,0 +1,103 @@
+import type { Database } from 'better-sqlite3';
+import { invariant } from '../../lib/invariant';
+import type { Entry, SubjectKind } from '../../lib/ledger/event';
+import type { RecordOf } from '../../lib/ledger/fold';
+import { saveJob, saveOrder } from './save-job';
+import { saveConnection, saveGuess, saveMaterial, savePart, savePerson, saveShop } from './save-shop';
+import { saveTool } from './save-tool';
+import { bit, clear, insert, statement } from './statements';
+
+type Save = { [S in SubjectKind]: (client: Database, id: string, record: RecordOf[S]) => void };
+
+const SAVE: Save = {
+  shop: saveShop,
+  person: savePerson,
+  connection: saveConnection,
+  material: saveMaterial,
+  part: savePart,
+  guess: saveGuess,
+  job: saveJob,
+  order: saveOrder,
+  tool: saveTool,
+};
+
+/** The tables a kind of subject lives in, dependants first, with the column that holds its ID. */
+const TABLES: Record<SubjectKind, readonly (readonly [table: string, column: string])[]> = {
+  shop: [['shop', 'id']],
+  person: [['person', 'id']],
+  connection: [['connection', 'id']],
+  material: [['material', 'id']],
+  part: [
+    ['part_fit', 'part_id'],
+    ['part_permit', 'part_id'],
+    ['part', 'id'],
+  ],
+  guess: [['life_guess', 'part_id']],
+  job: [
+    ['job_line', 'job_id'],
+    ['job', 'id'],
+  ],
+  order: [['purchase_order', 'id']],
+  tool: [
+    ['edge_use', 'tool_id'],
+    ['edge', 'tool_id'],
+    ['tool', 'id'],
+  ],
+};
+
+/** Records are saved in the order in which their tables refer to each other. */
+export const SAVE_ORDER: readonly SubjectKind[] = [
+  'shop',
+  'person',
+  'connection',
+  'material',
+  'part',
+  'guess',
+  'job',
+  'order',
+  'tool',
+];
+
+/** Writes a subject's record into its tables; a subject without entries left has no row. */
+export function saveRecord(
+  client: Database,
+  kind: SubjectKind,
+  id: string,
+  record: RecordOf[SubjectKind] | undefined,
+): void {
+  if (record === undefined) {
+    for (const [table, column] of TABLES[kind]) clear(client, table, column, id);
+    return;
+  }
+  SAVE[kind](client, id, record as never);
+}
+
+/** Writes one row of the cut log. */
+export function saveCut(client: Database, entry: Entry): void {
+  invariant(entry.kind === 'cut-logged', 'saveCut takes a cut-logged entry');
+  const { payload: cut } = entry;
+  insert(client, 'cut', {
+    entry_id: entry.id,
+    seq: entry.seq,
+    tool_id: entry.subjectId,
+    operation: cut.operation,
+    connection_id: cut.connectionId,
+    material_id: cut.materialId,
+    heat: cut.heat,
+    ends: cut.ends,
+    good_ends: cut.goodEnds,
+    thread_length_mm: cut.threadLengthMm,
+    dry: bit(cut.dry),
+    rework: bit(cut.rework),
+    job_line_id: cut.jobLineId,
+    person_id: entry.actorId,
+    cut_at_ms: cut.cutAtMs,
+    exposure_micro: cut.exposureMicro,
+    reversed: 0,
+  });
+}
+
+/** Marks a row of the cut log as taken back. */
+export function markReversed(client: Database, entryId: string): void {
+  statement(client, 'UPDATE cut SET reversed = 1 WHERE entry_id = ?').run(entryId);
+}

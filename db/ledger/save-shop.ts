@@ -1,0 +1,86 @@
+import type { Database } from 'better-sqlite3';
+import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
+import { bit, clear, insert, upsert } from './statements';
+
+export function saveShop(client: Database, id: string, shop: Shop): void {
+  upsert(client, 'shop', 'id', {
+    id,
+    name: shop.name,
+    units: shop.units,
+    currency: shop.currency,
+    required_probability: shop.requiredProbability,
+    required_probability_precious: shop.requiredProbabilityPrecious,
+    fluid_waste_factor: shop.fluidWasteFactor,
+  });
+}
+
+export function savePerson(client: Database, id: string, person: Person): void {
+  upsert(client, 'person', 'id', { id, name: person.name, role: person.role });
+}
+
+export function saveConnection(client: Database, id: string, connection: Connection): void {
+  upsert(client, 'connection', 'id', {
+    id,
+    od_num: connection.odNum,
+    od_den: connection.odDen,
+    service: connection.service,
+    tpi: connection.tpi,
+    hand: connection.hand,
+    thread_class: connection.threadClass,
+    thread_length_mm: connection.threadLengthMm,
+    cone_angle_deg: connection.coneAngleDeg,
+    nose_mm: connection.noseMm,
+    not_go_turns_max: connection.notGoTurnsMax,
+    confirmed: bit(connection.confirmed),
+    in_use: bit(connection.inUse),
+  });
+}
+
+export function saveMaterial(client: Database, id: string, material: Material): void {
+  upsert(client, 'material', 'id', {
+    id,
+    name: material.name,
+    condition: material.condition,
+    factor: material.factor,
+    factor_give_or_take: material.factorGiveOrTake,
+    is_reference: bit(material.isReference),
+  });
+}
+
+export function savePart(client: Database, id: string, part: Part): void {
+  clear(client, 'part_fit', 'part_id', id);
+  clear(client, 'part_permit', 'part_id', id);
+  const { permittedMaterialIds: permitted } = part;
+  upsert(client, 'part', 'id', {
+    id,
+    role: part.role,
+    name: part.name,
+    designation: part.designation,
+    hand: part.hand,
+    adjustable: bit(part.adjustable),
+    matched_pair: bit(part.matchedPair),
+    regrind_limit: part.regrindLimit,
+    supplier: part.supplier,
+    price_minor: part.priceMinor,
+    lead_time_days: part.leadTimeDays,
+    permits_all_materials: bit(permitted === 'all'),
+    chlorinated: part.chlorinated,
+    opened_life_days: part.openedLifeDays,
+    drops_per_ml: part.dropsPerMl,
+  });
+  for (const connectionId of new Set(part.fitsConnectionIds)) {
+    insert(client, 'part_fit', { part_id: id, connection_id: connectionId });
+  }
+  for (const materialId of new Set(permitted === 'all' ? [] : permitted)) {
+    insert(client, 'part_permit', { part_id: id, material_id: materialId });
+  }
+}
+
+export function saveGuess(client: Database, id: string, guess: LifeGuess): void {
+  upsert(client, 'life_guess', 'part_id', {
+    part_id: id,
+    connection_id: guess.connectionId,
+    ends: guess.ends,
+    give_or_take: guess.giveOrTake,
+  });
+}

@@ -1,0 +1,24 @@
+import { asc, eq } from 'drizzle-orm';
+import type { Actor } from '../../lib/access/actor';
+import type { Person, Shop } from '../../lib/shop/noun';
+import type { Db } from '../open';
+import { person, shop } from '../schema';
+
+/** The shop's own settings; undefined until it has been set up. */
+export function findShop(db: Db): Shop | undefined {
+  const row = db.select().from(shop).get();
+  if (row === undefined) return undefined;
+  const { id: _id, ...settings } = row;
+  return settings;
+}
+
+/** Everyone whose name can be chosen, by name. */
+export function listPeople(db: Db): Person[] {
+  return db.select().from(person).orderBy(asc(person.role), asc(person.name)).all();
+}
+
+/** The person as an actor; undefined when nobody has that key. */
+export function findActor(db: Db, personId: string): Actor | undefined {
+  const row = db.select().from(person).where(eq(person.id, personId)).get();
+  return row === undefined ? undefined : { personId: row.id, name: row.name, role: row.role };
+}

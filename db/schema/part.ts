@@ -1,0 +1,44 @@
+import { integer, primaryKey, real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import type { Hand, Role } from '../../lib/shop/vocabulary';
+import { yesNo } from './columns';
+
+/** A thing one can buy. */
+export const part = sqliteTable('part', {
+  id: text('id').primaryKey().notNull(),
+  role: text('role').$type<Role>().notNull(),
+  name: text('name').notNull(),
+  designation: text('designation').notNull(),
+  hand: text('hand').$type<Hand>(),
+  adjustable: yesNo('adjustable'),
+  matchedPair: yesNo('matched_pair'),
+  regrindLimit: integer('regrind_limit').notNull(),
+  supplier: text('supplier').notNull(),
+  priceMinor: integer('price_minor'),
+  leadTimeDays: integer('lead_time_days'),
+  permitsAllMaterials: yesNo('permits_all_materials'),
+  chlorinated: text('chlorinated').$type<'yes' | 'no' | 'unknown'>().notNull(),
+  openedLifeDays: integer('opened_life_days'),
+  dropsPerMl: real('drops_per_ml'),
+});
+
+/** Which connections a part serves. A shared body serves several. */
+export const partFit = sqliteTable(
+  'part_fit',
+  { partId: text('part_id').notNull(), connectionId: text('connection_id').notNull() },
+  (table) => [primaryKey({ columns: [table.partId, table.connectionId] })],
+);
+
+/** Which materials a fluid may be used on, where it is not all of them. */
+export const partPermit = sqliteTable(
+  'part_permit',
+  { partId: text('part_id').notNull(), materialId: text('material_id').notNull() },
+  (table) => [primaryKey({ columns: [table.partId, table.materialId] })],
+);
+
+/** The first-guess life of a part in shop words: so many ends of one connection, give or take a factor. */
+export const lifeGuess = sqliteTable('life_guess', {
+  partId: text('part_id').primaryKey().notNull(),
+  connectionId: text('connection_id').notNull(),
+  ends: real('ends').notNull(),
+  giveOrTake: real('give_or_take').notNull(),
+});

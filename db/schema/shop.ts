@@ -1,0 +1,20 @@
+import { real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import type { PersonRole } from '../../lib/shop/noun';
+
+/** One row: the shop's own settings. */
+export const shop = sqliteTable('shop', {
+  id: text('id').$type<'shop'>().primaryKey().notNull(),
+  name: text('name').notNull(),
+  units: text('units').$type<'in' | 'mm'>().notNull(),
+  currency: text('currency').notNull(),
+  requiredProbability: real('required_probability').notNull(),
+  requiredProbabilityPrecious: real('required_probability_precious').notNull(),
+  fluidWasteFactor: real('fluid_waste_factor').notNull(),
+});
+
+/** The people whose names can be chosen. */
+export const person = sqliteTable('person', {
+  id: text('id').primaryKey().notNull(),
+  name: text('name').notNull(),
+  role: text('role').$type<PersonRole>().notNull(),
+});

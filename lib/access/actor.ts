@@ -1,0 +1,11 @@
+import type { PersonRole } from '../shop/noun';
+
+/** Who is acting. Every command knows; there is no anonymous entry. */
+export interface Actor {
+  readonly personId: string;
+  readonly name: string;
+  readonly role: PersonRole | 'set-up';
+}
+
+/** The hand that fills a shop before it has people: first set-up, demo seed. Present in every database. */
+export const SET_UP: Actor = { personId: 'set-up', name: 'Set-up', role: 'set-up' };

@@ -1,0 +1,59 @@
+import type { Opening } from '../shop/noun';
+import type { EdgeEnd, EndCause, Hand, Role, ToolState } from '../shop/vocabulary';
+
+/** What one edge has done in one material under one set of conditions. Sums are exact integers. */
+export interface EdgeUse {
+  readonly connectionId: string;
+  readonly materialId: string;
+  readonly dry: boolean;
+  readonly rework: boolean;
+  readonly ends: number;
+  readonly goodEnds: number;
+  /** Millionths of a turn (die) or mm³ (blade), before any material factor. */
+  readonly exposureMicro: number;
+}
+
+/** One edge of a tool: a die has one for life, a blade a new one after every regrind. */
+export interface EdgeRecord {
+  readonly edgeNo: number;
+  /** How it ended; null while in service. */
+  readonly end: EdgeEnd | null;
+  readonly cause: EndCause | null;
+  readonly endedAtMs: number | null;
+  readonly use: readonly EdgeUse[];
+  /** The last row logged: an edge found worn wore out somewhere within it. */
+  readonly lastUse: EdgeUse | null;
+}
+
+/** One marked thing as its history says it stands. Derived: the fold of its entries, never written by hand. */
+export interface ToolRecord {
+  readonly id: string;
+  readonly partId: string;
+  readonly role: Role;
+  readonly hand: Hand | null;
+  readonly lot: string;
+  readonly receivedOnDay: string;
+  readonly opening: Opening;
+  readonly state: ToolState;
+  readonly stateSinceMs: number;
+  readonly stateReason: string;
+  readonly holderId: string | null;
+  readonly jobLineId: string | null;
+  readonly bench: string;
+  readonly backOnDay: string | null;
+  readonly dueOnDay: string | null;
+  readonly expiresOnDay: string | null;
+  readonly openedOnDay: string | null;
+  readonly levelMl: number | null;
+  readonly edges: readonly EdgeRecord[];
+}
+
+/** The edge in service now, or the last one there was. */
+export function currentEdge(tool: ToolRecord): EdgeRecord | undefined {
+  return tool.edges[tool.edges.length - 1];
+}
+
+/** An edge that has cut nothing yet. */
+export function newEdge(edgeNo: number): EdgeRecord {
+  return { edgeNo, end: null, cause: null, endedAtMs: null, use: [], lastUse: null };
+}

@@ -1,0 +1,24 @@
+import { addUse } from '../edge-use';
+import type { Entry, PayloadOf } from '../event';
+import { type EdgeRecord, newEdge, type ToolRecord } from '../tool-record';
+
+/** A tool as it first enters the record: in the crib, its first edge carrying what it had cut before. */
+export function received(entry: Entry, receipt: PayloadOf<'tool-received'>): ToolRecord {
+  const { partId, role, hand, lot, receivedOnDay, opening, dueOnDay, expiresOnDay, openedOnDay, levelMl } =
+    receipt;
+  return {
+    id: entry.subjectId,
+    ...{ partId, role, hand, lot, receivedOnDay, opening, dueOnDay, expiresOnDay, openedOnDay, levelMl },
+    ...{ state: 'in-crib', stateSinceMs: entry.serverAtMs, stateReason: entry.reason },
+    ...{ holderId: null, jobLineId: null, bench: '', backOnDay: null },
+    edges: role === 'blade' || role === 'die' ? [openedEdge(receipt)] : [],
+  };
+}
+
+function openedEdge({ opening }: PayloadOf<'tool-received'>): EdgeRecord {
+  const edge = newEdge(1);
+  if (opening.known !== 'counted') return edge;
+  const { connectionId, materialId, ends, exposureMicro } = opening;
+  const use = { connectionId, materialId, ends, goodEnds: ends, exposureMicro, dry: false, rework: false };
+  return { ...addUse(edge, use), lastUse: null };
+}
