@@ -1,0 +1,128 @@
+import type { LifeFit } from '../life/life-fit';
+import type { ExposurePart } from '../life/observation';
+import type { EdgeKind } from '../shop/vocabulary';
+import {
+  type CutCondition,
+  exposureDraws,
+  type KindDraws,
+  kindDrawsOf,
+  logMedianDraws,
+  wearFactorDraws,
+} from './kind-draws';
+import type { LifeDraws } from './life-draws';
+import { residualDraws } from './residual-draws';
+
+/** A tool that can still cut: in service, in the crib or issued, with its present edge. */
+export interface ToolInHand {
+  readonly toolId: string;
+  readonly kind: EdgeKind;
+  readonly partId: string;
+  readonly odIn: number;
+  readonly regrinds: number;
+  /** All that the present edge has cut so far. */
+  readonly exposure: readonly ExposurePart[];
+}
+
+/** A part of which new tools may be bought. */
+export interface PartOnOffer {
+  readonly partId: string;
+  readonly kind: EdgeKind;
+  readonly odIn: number;
+}
+
+export interface EnsembleInput {
+  /** The fits by kind; a kind without one has no lives (its tools are unknown to the ensemble). */
+  readonly kinds: { readonly blade?: LifeFit | undefined; readonly die?: LifeFit | undefined };
+  readonly tools: readonly ToolInHand[];
+  readonly parts: readonly PartOnOffer[];
+  readonly drawCount?: number;
+}
+
+/** The one set of futures, with what the answers need beside it. */
+export interface Ensemble extends LifeDraws {
+  /** As materialFactor, times the factors of cutting dry and of recutting where they apply. */
+  wearFactor(kind: EdgeKind, cut: CutCondition): Float64Array | undefined;
+  /** Life of a new edge (median, chance left out) of this size and part, per draw: how well the typical life is known. */
+  medianLife(
+    kind: EdgeKind,
+    edge: { partId: string; odIn: number; regrinds: number },
+  ): Float64Array | undefined;
+  tool(toolId: string): ToolInHand | undefined;
+  fit(kind: EdgeKind): LifeFit | undefined;
+}
+
+export const DEFAULT_DRAW_COUNT = 2048;
+
+/**
+ * Builds the ensemble of futures that every screen counts over. Each tool's chance is keyed by its id and each array is
+ * worked out when first asked for, so neither the order of the inputs nor the order of the questions changes a digit, and
+ * one more tool changes no other tool's. Errors: none; what is unknown is undefined.
+ */
+export function buildEnsemble({
+  kinds,
+  tools,
+  parts,
+  drawCount = DEFAULT_DRAW_COUNT,
+}: EnsembleInput): Ensemble {
+  const byKind = new Map<EdgeKind, KindDraws>();
+  if (kinds.blade !== undefined) byKind.set('blade', kindDrawsOf(kinds.blade, drawCount));
+  if (kinds.die !== undefined) byKind.set('die', kindDrawsOf(kinds.die, drawCount));
+  const toolById = new Map(tools.map((tool) => [tool.toolId, tool]));
+  const partById = new Map(parts.map((part) => [part.partId, part]));
+  const keep = keeper();
+  const wearFactor = (kind: EdgeKind, cut: CutCondition): Float64Array | undefined => {
+    const draws = byKind.get(kind);
+    return draws && wearFactorDraws(draws, cut);
+  };
+  const medianLog = (
+    draws: KindDraws,
+    edge: { partId: string; odIn: number; regrinds: number },
+  ): Float64Array =>
+    keep(`median:${draws.fit.kind}:${edge.regrinds}:${edge.odIn}:${edge.partId}`, () =>
+      logMedianDraws(draws, edge),
+    );
+  return {
+    drawCount,
+    wearFactor,
+    materialFactor: (kind, materialId) => wearFactor(kind, { materialId, dry: false, rework: false }),
+    medianLife: (kind, edge) => {
+      const draws = byKind.get(kind);
+      return draws && medianLog(draws, edge).map(Math.exp);
+    },
+    residualLife: (toolId) => {
+      const tool = toolById.get(toolId);
+      const draws = tool && byKind.get(tool.kind);
+      if (tool === undefined || draws === undefined) return undefined;
+      return keep(`residual:${toolId}`, () =>
+        residualDraws(draws, {
+          key: `tool:${toolId}`,
+          logMedian: medianLog(draws, tool),
+          exposure: exposureDraws(draws, tool.exposure),
+        }),
+      );
+    },
+    newLife: (partId, index) => {
+      const part = partById.get(partId);
+      const draws = part && byKind.get(part.kind);
+      if (part === undefined || draws === undefined) return undefined;
+      return keep(`new:${index}:${partId}`, () =>
+        residualDraws(draws, {
+          key: `new:${partId}:${index}`,
+          logMedian: medianLog(draws, { ...part, regrinds: 0 }),
+        }),
+      );
+    },
+    tool: (toolId) => toolById.get(toolId),
+    fit: (kind) => byKind.get(kind)?.fit,
+  };
+}
+
+/** Works each array out once and hands the same one out from then on. */
+function keeper(): (key: string, make: () => Float64Array) => Float64Array {
+  const kept = new Map<string, Float64Array>();
+  return (key, make) => {
+    const held = kept.get(key) ?? make();
+    kept.set(key, held);
+    return held;
+  };
+}

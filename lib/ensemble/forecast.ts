@@ -1,0 +1,63 @@
+import { invariant } from '../invariant';
+import type { Ensemble, ToolInHand } from './build-ensemble';
+import type { CutCondition } from './kind-draws';
+
+/** What is about to be cut: base exposure of one end (turns or mm³) and how it is cut. */
+export interface Cut extends CutCondition {
+  readonly exposurePerEnd: number;
+}
+
+/** Ends that a tool has left in each draw, shortest first. Every answer below is a count over these same draws. */
+export interface EndsLeft {
+  readonly sortedEnds: Float64Array;
+}
+
+/** Ends of this cut that the tool has left, draw by draw. Undefined for a tool or material that nobody knows. */
+export function endsLeft(ensemble: Ensemble, toolId: ToolInHand['toolId'], cut: Cut): EndsLeft | undefined {
+  invariant(cut.exposurePerEnd > 0 && Number.isFinite(cut.exposurePerEnd), 'an end costs exposure');
+  const tool = ensemble.tool(toolId);
+  const residual = ensemble.residualLife(toolId);
+  const factor = tool && ensemble.wearFactor(tool.kind, cut);
+  if (residual === undefined || factor === undefined) return undefined;
+  const ends = residual.map((life, k) => life / (cut.exposurePerEnd * (factor[k] as number)));
+  return { sortedEnds: ends.sort() };
+}
+
+/**
+ * Safe ends: the most whole ends that are finished in at least the share `confidence` of the draws.
+ * Domain: 0 < confidence <= 1.
+ */
+export function safeEnds({ sortedEnds }: EndsLeft, confidence = 0.9): number {
+  invariant(confidence > 0 && confidence <= 1, 'confidence is above 0 and at most 1');
+  const needed = Math.ceil(confidence * sortedEnds.length - 1e-9);
+  return Math.floor(sortedEnds[sortedEnds.length - needed] as number);
+}
+
+/** Likely ends: as many as the tool finishes in half of the draws. */
+export function likelyEnds(left: EndsLeft): number {
+  return safeEnds(left, 0.5);
+}
+
+/** The 10–90 % band in whole ends: nine draws in ten finish `low`, one in ten finishes `high`. */
+export function bandEnds(left: EndsLeft): { low: number; high: number } {
+  return { low: safeEnds(left, 0.9), high: safeEnds(left, 0.1) };
+}
+
+/**
+ * Chance that the tool finishes so many ends: the share of draws in which it does. `standardError` is the Monte Carlo
+ * error of that share, √(p(1 − p)/K), at most 0.011 for 2,048 draws (the evenly spread draws make it smaller still).
+ */
+export function probabilityFinishes(
+  { sortedEnds }: EndsLeft,
+  ends: number,
+): { probability: number; standardError: number } {
+  const count = sortedEnds.length;
+  let [low, high] = [0, count];
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((sortedEnds[middle] as number) >= ends) high = middle;
+    else low = middle + 1;
+  }
+  const probability = (count - low) / count;
+  return { probability, standardError: Math.sqrt((probability * (1 - probability)) / count) };
+}

@@ -1,0 +1,60 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright-core';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-dev-shm-usage',
+  '--no-first-run',
+  '--disable-background-networking',
+];
+
+/** The three sizes every screen is looked at. */
+export const viewports = {
+  phone: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
+  tablet: { viewport: { width: 820, height: 1180 }, hasTouch: true },
+  desktop: { viewport: { width: 1440, height: 900 } },
+} as const satisfies Record<string, BrowserContextOptions>;
+
+export function launchBrowser(): Promise<Browser> {
+  const executablePath = process.env.CHROMIUM_PATH || '/usr/bin/chromium';
+  if (!existsSync(executablePath))
+    throw new Error(`Chromium is not at ${executablePath}: set CHROMIUM_PATH.`);
+  return chromium.launch({ executablePath, args: flags });
+}
+
+/** A page that remembers every console error, uncaught exception and answer of 400 or more. */
+export async function watchedPage(context: BrowserContext): Promise<{ page: Page; faults: string[] }> {
+  const page = await context.newPage();
+  const faults: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') faults.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => faults.push(`exception: ${error.message}`));
+  page.on('response', (response) => {
+    if (response.status() >= 400) faults.push(`${response.status()} ${response.url()}`);
+  });
+  return { page, faults };
+}
+
+/** The accessibility violations of the page as it stands, one line each. Content security policy does not bind this call. */
+export async function axeViolations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+    const { violations, passes } = await axe.run(document, { resultTypes: ['violations'] });
+    if (violations.length + passes.length === 0) throw new Error('axe checked nothing');
+    return violations.map(
+      ({ id, help, nodes }) => `${id}: ${help} at ${nodes.map((node) => node.target).join(', ')}`,
+    );
+  });
+}
