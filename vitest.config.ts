@@ -12,7 +12,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    exclude: ['tests/app/browser/**', 'tests/faults/**', 'node_modules/**'],
+    exclude: ['tests/app/browser/**', 'tests/faults/start.test.ts', 'node_modules/**'],
     setupFiles: ['tests/support/setup.ts'],
     testTimeout: 30_000,
   },

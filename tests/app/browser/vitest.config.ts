@@ -13,7 +13,7 @@ export default defineConfig({
     ],
   },
   test: {
-    include: ['tests/app/browser/**/*.test.ts', 'tests/faults/**/*.test.ts'],
+    include: ['tests/app/browser/**/*.test.ts', 'tests/faults/start.test.ts'],
     setupFiles: ['tests/support/setup.ts'],
     globalSetup: ['tests/app/browser/global-setup.ts'],
     fileParallelism: false,
