@@ -52,6 +52,16 @@ export function findLine(db: Db, lineId: string): LineRow | undefined {
   return raw && lineOf(raw);
 }
 
+/** One job with how it stands, whatever its status. */
+export function findJob(
+  db: Db,
+  jobId: string,
+): { id: string; title: string; status: LineRow['jobStatus'] } | undefined {
+  return statement(db.$client, 'SELECT id, title, status FROM job WHERE id = ?').get(jobId) as
+    | { id: string; title: string; status: LineRow['jobStatus'] }
+    | undefined;
+}
+
 /** Jobs that are closed, newest first. */
 export function listClosedJobs(db: Db, limit = 50): { id: string; title: string; status: string }[] {
   const sql = `SELECT id, title, status FROM job WHERE status <> 'open' ORDER BY id DESC LIMIT ?`;

@@ -1,0 +1,58 @@
+import 'server-only';
+import type { z } from 'zod';
+import type { FormState } from '@/app/_shared/form/form-state';
+import { shopDb } from '@/db/client';
+import type { Env } from '@/db/ledger/ledger';
+import type { Db } from '@/db/open';
+import type { Action, Permit } from '@/lib/access/permit';
+import { permit } from '@/lib/access/permit';
+import type { Refusal, Result } from '@/lib/result';
+import { nowMs } from './clock';
+import { currentActor } from './session';
+
+type Command<A extends Action, I, T> = (db: Db, permit: Permit<A>, input: I, env: Env) => Result<T, Refusal>;
+
+/**
+ * The one way from a form to a command: parse once, ask leave, run. Gives the command's value, or the refusal as the
+ * state that the form shows, with what was typed put back into its fields.
+ */
+export async function act<A extends Action, S extends z.ZodType, T>(
+  door: { action: A; schema: S; command: Command<A, z.output<S>, T> },
+  raw: unknown,
+  typed: FormData,
+): Promise<{ ok: true; value: T } | { ok: false; state: FormState }> {
+  const parsed = door.schema.safeParse(raw);
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0];
+    const field = issue?.path.join('.');
+    return {
+      ok: false,
+      state: refusedState(
+        { code: 'input', sentence: issue?.message ?? 'Something here cannot be read.', field },
+        typed,
+      ),
+    };
+  }
+  const leave = permit(await currentActor(), door.action);
+  if (!leave.ok) return { ok: false, state: refusedState(leave.refusal, typed) };
+  const result = door.command(shopDb(), leave.value, parsed.data, { nowMs: nowMs() });
+  return result.ok ? result : { ok: false, state: refusedState(result.refusal, typed) };
+}
+
+/** A refusal as the state of a form, with what was typed. */
+export function refusedState(refusal: Refusal, typed: FormData): FormState {
+  return {
+    status: 'refused',
+    sentence: refusal.sentence,
+    field: refusal.field ?? null,
+    values: typedValues(typed),
+  };
+}
+
+function typedValues(form: FormData): Record<string, string> {
+  const values: Record<string, string> = {};
+  for (const [name, value] of form) {
+    if (typeof value === 'string' && !name.startsWith('$ACTION')) values[name] = value;
+  }
+  return values;
+}

@@ -1,0 +1,12 @@
+import { redirect } from 'next/navigation';
+import { shopDb } from '@/db/client';
+import { findTool } from '@/db/queries/tools';
+import { tidyToolId } from '@/lib/shop/tool-id';
+
+/** Where the find box goes: the tool that was scanned or typed, or the list searched for what was typed. */
+export async function GET(request: Request): Promise<never> {
+  const typed = (new URL(request.url).searchParams.get('id') ?? '').slice(0, 80);
+  const tool = findTool(shopDb(), typed);
+  if (tool !== undefined) redirect(`/tools/${encodeURIComponent(tool.id)}`);
+  redirect(`/tools?find=${encodeURIComponent(tidyToolId(typed))}`);
+}

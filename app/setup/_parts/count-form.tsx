@@ -1,0 +1,86 @@
+'use client';
+
+import { EntryForm } from '@/app/_shared/form/entry-form';
+import { typedOr } from '@/app/_shared/form/form-state';
+import { Field, NumberField, Select, SubmitButton } from '@/app/_shared/ui';
+import { countInAction } from '../actions';
+import styles from './setup.module.css';
+
+export interface CountRow {
+  readonly partId: string;
+  readonly partName: string;
+  /** How many the record holds already. */
+  readonly known: number;
+  readonly calibrated: boolean;
+  readonly hasEdge: boolean;
+  readonly fluid: boolean;
+}
+
+/** One row a part: how many, and what the record needs to know of them. */
+export function CountForm({
+  rows,
+  today,
+  stamp,
+}: {
+  readonly rows: readonly CountRow[];
+  readonly today: string;
+  readonly stamp: { entryId: string; deviceAtMs: number };
+}) {
+  return (
+    <EntryForm action={countInAction} stamp={stamp} label="Opening counts">
+      {(state) => (
+        <>
+          <input type="hidden" name="onDay" value={today} />
+          <div className={styles.rows}>
+            {rows.map((row) => (
+              <div key={row.partId} className={styles.row}>
+                <input type="hidden" name="countPartId" value={row.partId} />
+                <p>
+                  <strong>{row.partName}</strong>
+                  {row.known > 0 ? <span className="quiet"> {row.known} in the record already</span> : null}
+                </p>
+                <NumberField
+                  name={`count-${row.partId}`}
+                  label="How many"
+                  unit="pieces"
+                  defaultValue={typedOr(state, `count-${row.partId}`, '')}
+                />
+                {row.hasEdge ? (
+                  <Select
+                    name={`opening-${row.partId}`}
+                    label="Cut with before"
+                    options={[
+                      { value: 'new', label: 'new, never' },
+                      { value: 'unknown', label: 'nobody knows' },
+                    ]}
+                    defaultValue={typedOr(state, `opening-${row.partId}`, 'new')}
+                  />
+                ) : null}
+                {row.calibrated ? (
+                  <Field
+                    name={`due-${row.partId}`}
+                    label="Calibration due"
+                    type="date"
+                    defaultValue={typedOr(state, `due-${row.partId}`, '')}
+                  />
+                ) : null}
+                {row.fluid ? (
+                  <NumberField
+                    name={`level-${row.partId}`}
+                    label="In each bottle"
+                    entry="decimal"
+                    unit="mL"
+                    defaultValue={typedOr(state, `level-${row.partId}`, '')}
+                  />
+                ) : null}
+              </div>
+            ))}
+          </div>
+          <div>
+            <SubmitButton pendingText="Counting in…">Count them in</SubmitButton>
+          </div>
+        </>
+      )}
+    </EntryForm>
+  );
+}

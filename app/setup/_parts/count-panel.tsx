@@ -1,0 +1,38 @@
+import { ButtonLink, Panel } from '@/app/_shared/ui';
+import type { Outlook } from '@/lib/outlook/outlook';
+import { CALIBRATED_ROLES, ROLES } from '@/lib/shop/vocabulary';
+import { CountForm, type CountRow } from './count-form';
+
+/** Opening counts: what is on the shelf on the first day. */
+export function CountPanel({
+  outlook,
+  stamp,
+}: {
+  outlook: Outlook;
+  stamp: { entryId: string; deviceAtMs: number };
+}) {
+  const { parts, tools, today } = outlook.facts;
+  const rows: CountRow[] = ROLES.flatMap((role) => parts.filter((part) => part.role === role)).map(
+    (part) => ({
+      partId: part.id,
+      partName: part.name,
+      known: tools.filter(
+        (tool) => tool.partId === part.id && tool.state !== 'scrapped' && tool.state !== 'lost',
+      ).length,
+      calibrated: CALIBRATED_ROLES.includes(part.role),
+      hasEdge: part.role === 'blade' || part.role === 'die',
+      fluid: part.role === 'fluid',
+    }),
+  );
+  return (
+    <Panel title="Opening counts" aside={<ButtonLink href="/import">Import a list instead</ButtonLink>}>
+      <details open={tools.length === 0}>
+        <summary>Count what is on the shelf</summary>
+        <div className="stack">
+          <p>Each thing counted is given a short ID to mark it with. Left empty: none counted.</p>
+          <CountForm rows={rows} today={today} stamp={stamp} />
+        </div>
+      </details>
+    </Panel>
+  );
+}

@@ -1,0 +1,51 @@
+import { Panel } from '@/app/_shared/ui';
+import { isEdgeKind } from '@/lib/outlook/edge-histories';
+import type { Outlook } from '@/lib/outlook/outlook';
+import { connectionText } from '@/lib/shop/connection-text';
+import { GuessForm, type GuessRow } from './guess-form';
+
+/** First guesses of how long edges last, in shop words. */
+export function GuessPanel({
+  outlook,
+  stamp,
+}: {
+  outlook: Outlook;
+  stamp: { entryId: string; deviceAtMs: number };
+}) {
+  return (
+    <Panel title="First guesses">
+      <div className="stack">
+        <p>
+          How long does a new edge last here, in your usual tube? A rough figure is enough: the log takes over
+          as edges wear out.
+        </p>
+        <GuessForm rows={guessRowsOf(outlook)} stamp={stamp} />
+      </div>
+    </Panel>
+  );
+}
+
+function guessRowsOf({ facts }: Outlook): GuessRow[] {
+  const reference = facts.materials.find(({ isReference }) => isReference);
+  return facts.parts
+    .filter(({ role }) => isEdgeKind(role))
+    .flatMap((part) => {
+      const guess = facts.guesses.find(({ partId }) => partId === part.id);
+      const connection = facts.connections.find(
+        ({ id }) => id === (guess?.connectionId ?? part.fitsConnectionIds[0]),
+      );
+      if (connection === undefined) return [];
+      return [
+        {
+          partId: part.id,
+          partName: part.name,
+          noun: part.role === 'blade' ? 'cones' : 'threads',
+          connectionId: connection.id,
+          connectionName: connectionText(connection),
+          materialName: reference?.name ?? 'the usual tube',
+          ends: guess === undefined ? '' : String(guess.ends),
+          giveOrTake: guess === undefined ? '2' : String(guess.giveOrTake),
+        },
+      ];
+    });
+}

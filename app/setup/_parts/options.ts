@@ -1,0 +1,12 @@
+/** Choices that several set-up forms offer. */
+export const ROLE_OPTIONS = [
+  { value: 'lead', label: 'lead' },
+  { value: 'attendant', label: 'crib attendant' },
+  { value: 'technician', label: 'technician' },
+  { value: 'quality', label: 'quality' },
+];
+
+export const UNIT_OPTIONS = [
+  { value: 'in', label: 'inches' },
+  { value: 'mm', label: 'millimetres' },
+];

@@ -1,0 +1,59 @@
+import { number, text } from '@/app/_server/form-fields';
+
+/** What the set-up forms send, as the doors take it. */
+
+export function shopOf(form: FormData) {
+  return {
+    name: text(form, 'shopName'),
+    units: text(form, 'units') || 'in',
+    currency: text(form, 'currency').toUpperCase() || 'USD',
+    requiredProbability: share(form, 'required'),
+    requiredProbabilityPrecious: share(form, 'requiredPrecious'),
+    fluidWasteFactor: number(form, 'fluidWasteFactor'),
+  };
+}
+
+/** "90" or "90 %" is 0.9; left empty: the default. */
+function share(form: FormData, name: string): number | undefined {
+  const typed = text(form, name).replace('%', '').trim();
+  return typed === '' ? undefined : Number(typed) / 100;
+}
+
+export function personOf(form: FormData): { id: string; name: string; role: string } {
+  const name = text(form, 'personName');
+  return { id: text(form, 'personId') || personKey(name), name, role: text(form, 'personRole') };
+}
+
+/** A key made from a name: "Tech 2" becomes "tech-2"; a name in another script becomes its letters' numbers. */
+export function personKey(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+  const letters = [...name].map((letter) => (letter.codePointAt(0) ?? 0).toString(36)).join('');
+  return (/[a-z]/.test(plain) ? plain : `p-${letters}`).slice(0, 60);
+}
+
+export function tickedSizes(form: FormData): string[] {
+  return form.getAll('connectionIds').filter((value): value is string => typeof value === 'string');
+}
+
+/** The rows of the first-guess form: ends, and give or take a factor. A row left empty stays as it is. */
+export function guessRows(form: FormData) {
+  const partIds = form.getAll('guessPartId').filter((value): value is string => typeof value === 'string');
+  return partIds
+    .filter((partId) => text(form, `ends-${partId}`) !== '')
+    .map((partId) => ({
+      partId,
+      connectionId: text(form, `connection-${partId}`),
+      ends: number(form, `ends-${partId}`),
+      giveOrTake: number(form, `giveOrTake-${partId}`),
+    }));
+}
+
+/** The parts for which a count was typed. */
+export function countedParts(form: FormData): string[] {
+  const partIds = form.getAll('countPartId').filter((value): value is string => typeof value === 'string');
+  return partIds.filter((partId) => (number(form, `count-${partId}`) ?? 0) !== 0);
+}

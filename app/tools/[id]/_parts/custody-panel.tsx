@@ -1,0 +1,106 @@
+import { newStamp } from '@/app/_server/entry-stamp';
+import { count } from '@/app/_shared/format';
+import { Panel } from '@/app/_shared/ui';
+import type { ToolRow } from '@/db/queries/tools';
+import { isEdgeKind } from '@/lib/outlook/edge-histories';
+import type { Outlook } from '@/lib/outlook/outlook';
+import { endsToMake } from '@/lib/outlook/plan-facts';
+import type { Part, Person } from '@/lib/shop/noun';
+import { CALIBRATED_ROLES, type ToolState } from '@/lib/shop/vocabulary';
+import { CalibrateForm, FluidLevelForm, OpenFluidForm } from './care-forms';
+import { EndEdgeForm, IssueForm, MoveForm, RenewForm, ReturnForm } from './custody-forms';
+
+interface CustodyPanelProps {
+  readonly outlook: Outlook;
+  readonly tool: ToolRow;
+  readonly part: Part;
+  readonly people: readonly Person[];
+  readonly cutting: boolean;
+}
+
+/** Where the tool goes next: issue or return first, then what is rarer behind a fold. */
+export function CustodyPanel({ outlook, tool, part, people, cutting }: CustodyPanelProps) {
+  const about = { toolId: tool.id, stamp: newStamp() };
+  const { today } = outlook.facts;
+  const usable = cutting || !isEdgeKind(tool.role);
+  const lines = outlook.facts.lines.filter(
+    (line) =>
+      endsToMake(line) > 0 &&
+      (part.fitsConnectionIds.length === 0 || part.fitsConnectionIds.includes(line.connectionId)),
+  );
+  return (
+    <Panel title="Custody">
+      <div className="stack">
+        {tool.state === 'in-crib' && usable ? (
+          <IssueForm
+            {...about}
+            people={people.map(({ id, name }) => ({ value: id, label: name }))}
+            lines={lines.map((line) => ({
+              value: line.id,
+              label: `${line.id}: ${count(endsToMake(line), 'end')}`,
+            }))}
+            lineId={lines[0]?.id ?? ''}
+          />
+        ) : null}
+        {tool.state === 'issued' ? <ReturnForm {...about} /> : null}
+        {tool.state === 'regrind' && tool.role === 'blade' ? <RenewForm {...about} today={today} /> : null}
+        {tool.state === 'scrapped' ? (
+          <p>
+            Scrapped: {tool.stateReason === '' ? 'no reason written down' : tool.stateReason}. If that was a
+            mistake, take the entry back below.
+          </p>
+        ) : (
+          <RarerForms {...{ outlook, tool, part, people, cutting }} />
+        )}
+      </div>
+    </Panel>
+  );
+}
+
+function RarerForms({ outlook, tool, part, cutting }: CustodyPanelProps) {
+  const about = { toolId: tool.id, today: outlook.facts.today };
+  const edgeNo = outlook.facts.edges.filter((edge) => edge.toolId === tool.id).length;
+  return (
+    <>
+      {tool.role === 'fluid' ? (
+        <details open>
+          <summary>Level and opening</summary>
+          <div className="stack">
+            <FluidLevelForm {...about} stamp={newStamp()} levelMl={tool.levelMl} />
+            {tool.openedOnDay === null ? <OpenFluidForm {...about} stamp={newStamp()} /> : null}
+          </div>
+        </details>
+      ) : null}
+      {CALIBRATED_ROLES.includes(tool.role) && tool.state !== 'lost' ? (
+        <details open={tool.state === 'calibration'}>
+          <summary>Record a calibration</summary>
+          <CalibrateForm {...about} stamp={newStamp()} />
+        </details>
+      ) : null}
+      {cutting && tool.state !== 'lost' ? (
+        <details>
+          <summary>Take the edge out of service</summary>
+          <EndEdgeForm
+            toolId={tool.id}
+            stamp={newStamp()}
+            canRegrind={part.role === 'blade' && edgeNo <= part.regrindLimit}
+          />
+        </details>
+      ) : null}
+      <details>
+        <summary>Move it elsewhere</summary>
+        <MoveForm toolId={tool.id} stamp={newStamp()} to={moves(tool, part)} />
+      </details>
+    </>
+  );
+}
+
+function moves(tool: ToolRow, part: Part): ToolState[] {
+  const all: ToolState[] = ['in-crib', 'quarantined', 'calibration', 'regrind', 'lost', 'scrapped'];
+  return all.filter((to) => {
+    if (to === tool.state) return false;
+    if (to === 'in-crib') return tool.state !== 'issued';
+    if (to === 'calibration') return CALIBRATED_ROLES.includes(tool.role);
+    return to !== 'regrind' || part.role === 'blade';
+  });
+}

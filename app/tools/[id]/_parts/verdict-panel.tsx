@@ -1,0 +1,56 @@
+import { chanceWords, count, floorEnds, percent } from '@/app/_shared/format';
+import { DieMark, Figure, LifeBand, Panel } from '@/app/_shared/ui';
+import { reasonSentence } from '@/app/_shared/words/reason-words';
+import type { Outlook } from '@/lib/outlook/outlook';
+import { requiredProbability } from '@/lib/outlook/plan-facts';
+import { dieVerdict } from '@/lib/outlook/tool-forecast';
+import { connectionText } from '@/lib/shop/connection-text';
+import type { CutInHand } from './cut-in-hand';
+
+/** What the tool has left, in ends of what is about to be cut: the verdict first, then the band, then why. */
+export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolId: string; cut: CutInHand }) {
+  const asked = { connectionId: cut.connection.id, materialId: cut.material.id };
+  const forecast = outlook.forecast(toolId, asked);
+  if (forecast === undefined) return null;
+  const required = requiredProbability(outlook.facts.shop, cut.line?.value ?? 'ordinary');
+  const probability = cut.ends === undefined ? undefined : forecast.probabilityFinishes(cut.ends);
+  const verdict = probability === undefined ? undefined : dieVerdict({ probability, required });
+  const what = `${connectionText(cut.connection)} in ${cut.material.name}`;
+  return (
+    <Panel title="What it has left" aside={what}>
+      <div className="stack">
+        {verdict ? <DieMark verdict={verdict} size="l" alarm={verdict === 'swap'} /> : null}
+        <Figure
+          value={
+            forecast.safeEnds === 0 ? 'No end is safe' : `${count(floorEnds(forecast.safeEnds), 'end')} safe`
+          }
+          note={
+            <>
+              {floorEnds(forecast.likelyEnds)} likely
+              {cut.ends !== undefined && probability !== undefined
+                ? `. ${cut.line ? `Job ${cut.line.id}` : 'This work'} needs ${cut.ends}: ${chanceWords(probability)} that it finishes, ${percent(required)} is asked for.`
+                : '.'}
+            </>
+          }
+        />
+        <LifeBand
+          low={forecast.safeEnds}
+          median={forecast.likelyEnds}
+          high={forecast.highEnds}
+          need={cut.ends}
+          words="hidden"
+        />
+        <p className="quiet">{reasonSentence(forecast.reasons, cut.material.name)}</p>
+        {forecast.startKnown ? null : (
+          <p className="quiet">
+            Nobody knows what it had cut before it was entered here: the figures above count only what was
+            logged since.
+          </p>
+        )}
+        <p className="fine">
+          An estimate from counts. It does not replace looking at the edge, the gauge or the drawing.
+        </p>
+      </div>
+    </Panel>
+  );
+}

@@ -1,0 +1,155 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import type { z } from 'zod';
+import { act } from '@/app/_server/act';
+import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
+import type { FormState } from '@/app/_shared/form/form-state';
+import { correctCut } from '@/db/commands/correct-cut';
+import { endEdge, renewEdge } from '@/db/commands/end-edge';
+import { issueTool, returnTool } from '@/db/commands/issue-tool';
+import { openFluid, readFluidLevel } from '@/db/commands/keep-fluid';
+import { logCut } from '@/db/commands/log-cut';
+import { moveTool } from '@/db/commands/move-tool';
+import { recordCalibration } from '@/db/commands/record-calibration';
+import { reverseEntry } from '@/db/commands/reverse-entry';
+import type { Recorded } from '@/db/ledger/ledger';
+import type { Action } from '@/lib/access/permit';
+import {
+  CorrectCutInput,
+  EndEdgeInput,
+  IssueToolInput,
+  LogCutInput,
+  MoveToolInput,
+  OpenFluidInput,
+  ReadFluidLevelInput,
+  RecordCalibrationInput,
+  RenewEdgeInput,
+  ReturnToolInput,
+  ReverseEntryInput,
+} from '@/lib/shop/command-input';
+import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
+
+type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
+
+/** Runs a command about a tool and says what was done, with an Undo. */
+async function entered<A extends Action, S extends z.ZodType>(
+  door: Door<A, S>,
+  raw: object,
+  form: FormData,
+  sentence: string,
+): Promise<FormState> {
+  const about = { ...stamp(form), toolId: text(form, 'toolId'), reason: text(form, 'reason') };
+  const done = await act(door, { ...about, ...raw }, form);
+  if (!done.ok) return done.state;
+  revalidatePath('/', 'layout');
+  if (done.value.alreadyRecorded)
+    return { status: 'done', sentence: 'Already recorded; nothing was counted twice.' };
+  return { status: 'done', sentence, undoEntryId: done.value.id };
+}
+
+export async function logCutAction(_state: FormState, form: FormData): Promise<FormState> {
+  const ends = number(form, 'ends');
+  const typed = text(form, 'threadLength');
+  const raw = {
+    connectionId: text(form, 'connectionId'),
+    materialId: text(form, 'materialId'),
+    heat: text(form, 'heat'),
+    ends,
+    goodEnds: number(form, 'goodEnds') ?? ends,
+    threadLength: typed === '' ? null : { typed, unit: text(form, 'threadLengthUnit') },
+    dry: checked(form, 'dry'),
+    rework: checked(form, 'rework'),
+    rejects: REJECT_CAUSES.flatMap(({ code }) => {
+      const count = number(form, `reject-${code}`);
+      return count === undefined || count === 0 ? [] : [{ cause: code, count }];
+    }),
+    jobLineId: textOrNull(form, 'jobLineId'),
+  };
+  const said = `${ends} ${ends === 1 ? 'end' : 'ends'} logged on ${text(form, 'toolId')}.`;
+  return entered({ action: 'log-cut', schema: LogCutInput, command: logCut }, raw, form, said);
+}
+
+export async function issueToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = {
+    toPersonId: text(form, 'toPersonId'),
+    jobLineId: textOrNull(form, 'jobLineId'),
+    bench: text(form, 'bench'),
+  };
+  const door = { action: 'issue-tool', schema: IssueToolInput, command: issueTool } as const;
+  return entered(door, raw, form, `${text(form, 'toolId')} is issued.`);
+}
+
+export async function returnToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const condition = text(form, 'condition');
+  const door = { action: 'return-tool', schema: ReturnToolInput, command: returnTool } as const;
+  const where = condition === 'ok' ? 'back in the crib' : 'set aside in quarantine for a look';
+  return entered(door, { condition }, form, `${text(form, 'toolId')} is ${where}.`);
+}
+
+export async function moveToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = { to: text(form, 'to'), backOnDay: textOrNull(form, 'backOnDay') };
+  const door = { action: 'move-tool', schema: MoveToolInput, command: moveTool } as const;
+  return entered(door, raw, form, `${text(form, 'toolId')} is moved.`);
+}
+
+export async function endEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = { cause: text(form, 'cause'), to: text(form, 'to') };
+  const door = { action: 'end-edge', schema: EndEdgeInput, command: endEdge } as const;
+  return entered(door, raw, form, `The edge of ${text(form, 'toolId')} is out of service.`);
+}
+
+export async function renewEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
+  const door = { action: 'renew-edge', schema: RenewEdgeInput, command: renewEdge } as const;
+  return entered(
+    door,
+    { onDay: text(form, 'onDay') },
+    form,
+    `${text(form, 'toolId')} has a new edge, counted from zero.`,
+  );
+}
+
+export async function calibrateAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = {
+    onDay: text(form, 'onDay'),
+    result: text(form, 'result'),
+    dueOnDay: textOrNull(form, 'dueOnDay'),
+    certificate: text(form, 'certificate'),
+  };
+  const door = {
+    action: 'record-calibration',
+    schema: RecordCalibrationInput,
+    command: recordCalibration,
+  } as const;
+  return entered(door, raw, form, `The calibration of ${text(form, 'toolId')} is recorded.`);
+}
+
+export async function openFluidAction(_state: FormState, form: FormData): Promise<FormState> {
+  const door = { action: 'keep-fluid', schema: OpenFluidInput, command: openFluid } as const;
+  return entered(door, { onDay: text(form, 'onDay') }, form, `${text(form, 'toolId')} is opened.`);
+}
+
+export async function readFluidLevelAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = { levelMl: numberOrNull(form, 'levelMl'), onDay: text(form, 'onDay') };
+  const door = { action: 'keep-fluid', schema: ReadFluidLevelInput, command: readFluidLevel } as const;
+  return entered(door, raw, form, `The level of ${text(form, 'toolId')} is written down.`);
+}
+
+export async function takeBackAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = { targetId: text(form, 'targetId') };
+  const door = { action: 'reverse-entry', schema: ReverseEntryInput, command: reverseEntry } as const;
+  const done = await entered(door, raw, form, 'Taken back. Both entries stay in the log.');
+  return done.status === 'done' ? { status: 'done', sentence: done.sentence } : done;
+}
+
+export async function correctCutAction(_state: FormState, form: FormData): Promise<FormState> {
+  const rightToolId = textOrNull(form, 'rightToolId');
+  const raw = { targetId: text(form, 'targetId'), rightToolId };
+  const door = { action: 'reverse-entry', schema: CorrectCutInput, command: correctCut } as const;
+  const said =
+    rightToolId === null
+      ? 'Taken back. Both entries stay in the log.'
+      : `Moved to ${rightToolId}. Both entries stay in the log, and both tools’ lives are corrected.`;
+  const done = await entered(door, raw, form, said);
+  return done.status === 'done' ? { status: 'done', sentence: done.sentence } : done;
+}

@@ -1,0 +1,41 @@
+import type { Outlook } from '@/lib/outlook/outlook';
+import { connectionText } from '@/lib/shop/connection-text';
+import { idSizeText } from '@/lib/shop/id-size-text';
+import type { Part } from '@/lib/shop/noun';
+import { suggestToolId } from '@/lib/shop/suggest-tool-id';
+import { CALIBRATED_ROLES } from '@/lib/shop/vocabulary';
+
+/** What is being received, with what the form needs to know about it. Plain data: it goes to the browser. */
+export interface PartChoice {
+  readonly part: Part;
+  readonly orderId: string;
+  readonly suggestedId: string;
+  readonly calibrated: boolean;
+  readonly hasEdge: boolean;
+  readonly connections: readonly { value: string; label: string }[];
+  readonly materials: readonly { value: string; label: string }[];
+}
+
+type Asked = Readonly<Record<string, string | string[] | undefined>>;
+
+/** The part that the address asks for, by itself or by the order it comes on. */
+export function choosePart(outlook: Outlook, asked: Asked): PartChoice | undefined {
+  const { parts, orders, connections, materials, tools } = outlook.facts;
+  const order = orders.find(({ id }) => id === asked.order);
+  const part = parts.find(({ id }) => id === (order?.partId ?? asked.part));
+  if (part === undefined) return undefined;
+  const fits = connections.filter(({ id }) => part.fitsConnectionIds.includes(id));
+  return {
+    part,
+    orderId: order?.id ?? '',
+    suggestedId: suggestToolId({
+      role: part.role,
+      sizeText: idSizeText(fits),
+      existingIds: tools.map(({ id }) => id),
+    }),
+    calibrated: CALIBRATED_ROLES.includes(part.role),
+    hasEdge: part.role === 'blade' || part.role === 'die',
+    connections: fits.map((connection) => ({ value: connection.id, label: connectionText(connection) })),
+    materials: materials.map(({ id, name }) => ({ value: id, label: name })),
+  };
+}

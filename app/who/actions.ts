@@ -1,0 +1,23 @@
+'use server';
+
+import type { Route } from 'next';
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import { text } from '@/app/_server/form-fields';
+import { chooseActor } from '@/app/_server/session';
+import { shopDb } from '@/db/client';
+import { findActor } from '@/db/queries/shop';
+
+/** Remembers whose name was chosen and goes back to where the choice was asked for. */
+export async function chooseAction(form: FormData): Promise<void> {
+  const actor = findActor(shopDb(), text(form, 'personId'));
+  if (actor === undefined) redirect('/who');
+  await chooseActor(actor.personId);
+  revalidatePath('/', 'layout');
+  redirect(localPath(text(form, 'back')));
+}
+
+/** Only a path within this house; anything else leads to the front page. */
+function localPath(path: string): Route {
+  return (/^\/(?![/\\])[\w\-./%?=&]*$/.test(path) ? path : '/') as Route;
+}

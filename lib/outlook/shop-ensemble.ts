@@ -1,0 +1,51 @@
+import { buildEnsemble, type Ensemble, type PartOnOffer, type ToolInHand } from '../ensemble/build-ensemble';
+import { fitLife } from '../life/fit-life';
+import type { LifeFit } from '../life/life-fit';
+import { EDGE_KINDS, type EdgeKind } from '../shop/vocabulary';
+import { fromMicro } from '../units/micro';
+import { edgeHistories, isEdgeKind, partSizes } from './edge-histories';
+import { firstGuesses, lifePriors } from './life-beliefs';
+import type { ShopFacts } from './shop-facts';
+
+/** The shop's one ensemble of futures: both kinds fitted to its record, every tool that can still cut, every part. */
+export function shopEnsemble(facts: ShopFacts): Ensemble {
+  const histories = edgeHistories(facts);
+  const kinds: Partial<Record<EdgeKind, LifeFit>> = {};
+  for (const kind of EDGE_KINDS) {
+    const priors = lifePriors(kind, facts.materials);
+    const fit = fitLife({ kind, histories, priors, guesses: firstGuesses(kind, facts) });
+    if (fit.ok) kinds[kind] = fit;
+  }
+  return buildEnsemble({ kinds, tools: toolsInHand(facts), parts: partsOnOffer(facts) });
+}
+
+/** Tools with an edge still in service that are neither scrapped nor lost. */
+export function toolsInHand(facts: ShopFacts): ToolInHand[] {
+  const sizes = partSizes(facts);
+  const current = new Map<string, (typeof facts.edges)[number]>();
+  for (const edge of facts.edges) {
+    const known = current.get(edge.toolId);
+    if (known === undefined || known.edgeNo < edge.edgeNo) current.set(edge.toolId, edge);
+  }
+  return facts.tools.flatMap((tool) => {
+    const odIn = sizes.get(tool.partId);
+    const edge = current.get(tool.id);
+    const gone = tool.state === 'scrapped' || tool.state === 'lost';
+    if (gone || edge === undefined || edge.end !== null || odIn === undefined || !isEdgeKind(tool.role))
+      return [];
+    const exposure = edge.use.map(({ materialId, dry, rework, exposureMicro }) => ({
+      ...{ materialId, dry, rework },
+      base: fromMicro(exposureMicro),
+    }));
+    const { id: toolId, partId, role: kind } = tool;
+    return [{ toolId, kind, partId, odIn, regrinds: edge.edgeNo - 1, exposure }];
+  });
+}
+
+function partsOnOffer(facts: ShopFacts): PartOnOffer[] {
+  const sizes = partSizes(facts);
+  return facts.parts.flatMap((part) => {
+    const odIn = sizes.get(part.id);
+    return odIn === undefined || !isEdgeKind(part.role) ? [] : [{ partId: part.id, kind: part.role, odIn }];
+  });
+}

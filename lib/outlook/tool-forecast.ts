@@ -1,0 +1,85 @@
+import type { Ensemble } from '../ensemble/build-ensemble';
+import {
+  bandEnds,
+  type EndsLeft,
+  endsLeft,
+  likelyEnds,
+  probabilityFinishes,
+  safeEnds,
+} from '../ensemble/forecast';
+import { type EstimateReasons, reasonsFor } from '../ensemble/reasons';
+import { exposureOfEnd } from '../wear/connection-exposure';
+import { isEdgeKind, isUnknownStart } from './edge-histories';
+import type { ShopFacts } from './shop-facts';
+
+/** What is about to be cut, in shop words. */
+export interface CutInHand {
+  readonly connectionId: string;
+  readonly materialId: string;
+}
+
+/** What a tool has left, in ends of what is about to be cut, and what that rests on. */
+export interface ToolForecast {
+  readonly toolId: string;
+  readonly cut: CutInHand;
+  readonly safeEnds: number;
+  readonly likelyEnds: number;
+  /** The 10–90 % band. */
+  readonly lowEnds: number;
+  readonly highEnds: number;
+  readonly reasons: EstimateReasons;
+  /** False when nobody knows what this edge had cut before it was entered here: the band is then too hopeful. */
+  readonly startKnown: boolean;
+  /** Share of the futures in which it finishes so many ends. */
+  probabilityFinishes(ends: number): number;
+}
+
+/** What one tool has left. Undefined where it has no edge, or the connection or the material has no row. */
+export function toolForecast(
+  facts: ShopFacts,
+  ensemble: Ensemble,
+  { toolId, cut }: { toolId: string; cut: CutInHand },
+): ToolForecast | undefined {
+  const tool = facts.tools.find((known) => known.id === toolId);
+  const connection = facts.connections.find((known) => known.id === cut.connectionId);
+  const reasons = reasonsFor(ensemble, toolId, cut.materialId);
+  if (tool === undefined || connection === undefined || reasons === undefined || !isEdgeKind(tool.role))
+    return undefined;
+  const operation = tool.role === 'blade' ? 'cone' : 'thread';
+  const exposurePerEnd = exposureOfEnd({ operation, connection });
+  const left = endsLeft(ensemble, toolId, {
+    exposurePerEnd,
+    materialId: cut.materialId,
+    dry: false,
+    rework: false,
+  });
+  if (left === undefined) return undefined;
+  const edgeNo = facts.edges.filter((edge) => edge.toolId === toolId).length;
+  return { toolId, cut, reasons, startKnown: !isUnknownStart(tool, { edgeNo }), ...answers(left) };
+}
+
+function answers(left: EndsLeft) {
+  const { low, high } = bandEnds(left);
+  return {
+    safeEnds: safeEnds(left),
+    likelyEnds: likelyEnds(left),
+    lowEnds: low,
+    highEnds: high,
+    probabilityFinishes: (ends: number) => probabilityFinishes(left, ends).probability,
+  };
+}
+
+/** Go, go with a standby at hand, or swap first. */
+export type DieVerdict = 'go' | 'go-with-standby' | 'swap';
+
+/** Below even chances a tool is swapped before the job; from the required probability on it goes. Common practice, no source. */
+const FLOOR = 0.5;
+
+/**
+ * The verdict on a tool for a job, from the probability that it finishes and what the job requires.
+ * @example dieVerdict({ probability: 0.81, required: 0.9 }) // => "go-with-standby"
+ */
+export function dieVerdict({ probability, required }: { probability: number; required: number }): DieVerdict {
+  if (probability >= required) return 'go';
+  return probability >= FLOOR ? 'go-with-standby' : 'swap';
+}
