@@ -1,5 +1,6 @@
 import 'server-only';
 import { cookies } from 'next/headers';
+import { parseTheme, THEME_COOKIE, type Theme } from '@/app/_shared/shell/theme';
 import { shopDb, shopName } from '@/db/client';
 import { findShop } from '@/db/queries/shop';
 import { currentActor } from './session';
@@ -9,17 +10,14 @@ export interface ShellState {
   readonly shopName: string;
   readonly isDemo: boolean;
   readonly personName: string | null;
-  readonly theme: 'light' | 'dark' | 'auto';
+  readonly theme: Theme;
 }
 
-const THEMES = ['light', 'dark', 'auto'] as const;
-
 export async function shellState(): Promise<ShellState> {
-  const theme = (await cookies()).get('edgekeep-theme')?.value;
   return {
     shopName: findShop(shopDb())?.name ?? 'A shop not yet set up',
     isDemo: shopName() === 'demo',
     personName: (await currentActor())?.name ?? null,
-    theme: THEMES.find((known) => known === theme) ?? 'auto',
+    theme: parseTheme((await cookies()).get(THEME_COOKIE)?.value),
   };
 }

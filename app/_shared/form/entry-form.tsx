@@ -26,10 +26,12 @@ export function EntryForm({ action, stamp, children, className = 'stack', label 
   const idField = useRef<HTMLInputElement>(null);
   const clockField = useRef<HTMLInputElement>(null);
 
-  // After an entry was made the next sending is a new entry; after a refusal it is still the same one.
+  // After an entry was made, or the page came anew from the server, the next sending is a new entry; after a refusal, or a
+  // sending whose answer was lost, it is still the same one.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a fresh stamp is the sign that the page came anew
   useEffect(() => {
     if (state.status !== 'refused' && idField.current) idField.current.value = newDeviceId();
-  }, [state]);
+  }, [state, stamp.entryId]);
 
   const readClock = () => {
     if (clockField.current) clockField.current.value = String(Date.now());

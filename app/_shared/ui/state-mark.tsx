@@ -8,11 +8,11 @@
  */
 import type { ReactNode } from 'react';
 import type { Verdict } from '@/lib/capability/line-verdict';
+import type { DieVerdict } from '@/lib/outlook/tool-forecast';
 import { TOOL_STATE_LABEL, type ToolState } from '@/lib/shop/vocabulary';
 import { MARK_SHAPE, type MarkShape } from './mark-shapes';
 import styles from './state-mark.module.css';
 
-export type DieVerdict = 'go' | 'go-with-standby' | 'swap';
 type Tone = 'ready' | 'plain' | 'care' | 'gone' | 'stop';
 
 const STATE_TONE: Record<ToolState, Tone> = {

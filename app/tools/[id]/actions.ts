@@ -1,6 +1,7 @@
 'use server';
 
 import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
 import type { z } from 'zod';
 import { act } from '@/app/_server/act';
 import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
@@ -28,6 +29,7 @@ import {
   ReturnToolInput,
   ReverseEntryInput,
 } from '@/lib/shop/command-input';
+import { tidyToolId } from '@/lib/shop/tool-id';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
 
 type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
@@ -46,6 +48,18 @@ async function entered<A extends Action, S extends z.ZodType>(
   if (done.value.alreadyRecorded)
     return { status: 'done', sentence: 'Already recorded; nothing was counted twice.' };
   return { status: 'done', sentence, undoEntryId: done.value.id };
+}
+
+/** The same for what moves the tool: its form may be gone afterwards, so the page itself says what was done. */
+async function enteredAndBack<A extends Action, S extends z.ZodType>(
+  door: Door<A, S>,
+  raw: object,
+  form: FormData,
+): Promise<FormState> {
+  const done = await entered(door, raw, form, '');
+  if (done.status !== 'done') return done;
+  const query = done.undoEntryId === undefined ? '' : `?done=${encodeURIComponent(done.undoEntryId)}`;
+  redirect(`/tools/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}${query}`);
 }
 
 export async function logCutAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -77,36 +91,30 @@ export async function issueToolAction(_state: FormState, form: FormData): Promis
     bench: text(form, 'bench'),
   };
   const door = { action: 'issue-tool', schema: IssueToolInput, command: issueTool } as const;
-  return entered(door, raw, form, `${text(form, 'toolId')} is issued.`);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function returnToolAction(_state: FormState, form: FormData): Promise<FormState> {
   const condition = text(form, 'condition');
   const door = { action: 'return-tool', schema: ReturnToolInput, command: returnTool } as const;
-  const where = condition === 'ok' ? 'back in the crib' : 'set aside in quarantine for a look';
-  return entered(door, { condition }, form, `${text(form, 'toolId')} is ${where}.`);
+  return enteredAndBack(door, { condition }, form);
 }
 
 export async function moveToolAction(_state: FormState, form: FormData): Promise<FormState> {
   const raw = { to: text(form, 'to'), backOnDay: textOrNull(form, 'backOnDay') };
   const door = { action: 'move-tool', schema: MoveToolInput, command: moveTool } as const;
-  return entered(door, raw, form, `${text(form, 'toolId')} is moved.`);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function endEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
   const raw = { cause: text(form, 'cause'), to: text(form, 'to') };
   const door = { action: 'end-edge', schema: EndEdgeInput, command: endEdge } as const;
-  return entered(door, raw, form, `The edge of ${text(form, 'toolId')} is out of service.`);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function renewEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'renew-edge', schema: RenewEdgeInput, command: renewEdge } as const;
-  return entered(
-    door,
-    { onDay: text(form, 'onDay') },
-    form,
-    `${text(form, 'toolId')} has a new edge, counted from zero.`,
-  );
+  return enteredAndBack(door, { onDay: text(form, 'onDay') }, form);
 }
 
 export async function calibrateAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -121,18 +129,18 @@ export async function calibrateAction(_state: FormState, form: FormData): Promis
     schema: RecordCalibrationInput,
     command: recordCalibration,
   } as const;
-  return entered(door, raw, form, `The calibration of ${text(form, 'toolId')} is recorded.`);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function openFluidAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'keep-fluid', schema: OpenFluidInput, command: openFluid } as const;
-  return entered(door, { onDay: text(form, 'onDay') }, form, `${text(form, 'toolId')} is opened.`);
+  return enteredAndBack(door, { onDay: text(form, 'onDay') }, form);
 }
 
 export async function readFluidLevelAction(_state: FormState, form: FormData): Promise<FormState> {
   const raw = { levelMl: numberOrNull(form, 'levelMl'), onDay: text(form, 'onDay') };
   const door = { action: 'keep-fluid', schema: ReadFluidLevelInput, command: readFluidLevel } as const;
-  return entered(door, raw, form, `The level of ${text(form, 'toolId')} is written down.`);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function takeBackAction(_state: FormState, form: FormData): Promise<FormState> {

@@ -7,10 +7,12 @@ import { shopDb } from '@/db/client';
 import { listEntriesAbout } from '@/db/queries/entries';
 import { listPeople } from '@/db/queries/shop';
 import { findTool } from '@/db/queries/tools';
+import { JustDone } from '../_parts/just-done';
 import { AskForm } from './_parts/ask-form';
 import { CustodyPanel } from './_parts/custody-panel';
 import { cutInHand } from './_parts/cut-in-hand';
 import { HistoryPanel } from './_parts/history-panel';
+
 import { LogPanel } from './_parts/log-panel';
 import { ToolHead } from './_parts/tool-head';
 import { VerdictPanel } from './_parts/verdict-panel';
@@ -31,13 +33,15 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
   const outlook = shopOutlook();
   const part = outlook.facts.parts.find(({ id }) => id === tool.partId);
   if (part === undefined) notFound();
-  const cut = cutInHand(outlook, { part, heldForLineId: tool.jobLineId, asked: await searchParams });
+  const asked = await searchParams;
+  const cut = cutInHand(outlook, { part, heldForLineId: tool.jobLineId, asked });
   const edges = outlook.facts.edges.filter((edge) => edge.toolId === tool.id);
   const cutting = edges.at(-1)?.end === null;
   const { today } = outlook.facts;
   return (
     <div className="page">
       <ToolHead tool={tool} part={part} edges={edges} cut={cut} today={today} />
+      <JustDone entryId={asked.done} />
       <div className="columns-lead">
         <div className="stack-loose">
           {cut && cutting ? <VerdictPanel outlook={outlook} toolId={tool.id} cut={cut} /> : null}

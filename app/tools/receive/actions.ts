@@ -1,12 +1,12 @@
 'use server';
 
 import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
 import { act } from '@/app/_server/act';
 import { number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { receiveTool } from '@/db/commands/receive-tool';
 import { ReceiveToolInput } from '@/lib/shop/command-input';
-import { tidyToolId } from '@/lib/shop/tool-id';
 
 /** Receives one tool: its mark, what it is, its hand, what it had cut before. */
 export async function receiveAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -32,11 +32,8 @@ export async function receiveAction(_state: FormState, form: FormData): Promise<
   );
   if (!done.ok) return done.state;
   revalidatePath('/', 'layout');
-  return {
-    status: 'done',
-    sentence: `${tidyToolId(raw.toolId)} is in the crib.`,
-    undoEntryId: done.value.id,
-  };
+  const query = new URLSearchParams({ part: raw.partId, done: done.value.id });
+  redirect(`/tools/receive?${query}`);
 }
 
 function opening(form: FormData) {

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { shopOutlook } from '@/app/_server/outlook';
 import { Breadcrumb, ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
+import { JustDone } from '../_parts/just-done';
 import { choosePart, type PartChoice } from './_parts/part-choice';
 import { PartForm } from './_parts/part-form';
 import { ReceiveForm } from './_parts/receive-form';
@@ -21,6 +22,7 @@ export default async function ReceivePage({ searchParams }: PageProps<'/tools/re
         title="Receive a tool"
         lead="Check hand, threads per inch and service against the box before it goes on a peg."
       />
+      <JustDone entryId={asked.done} />
       {outlook.facts.parts.length === 0 ? (
         <EmptyState
           title="The shop has no parts yet"

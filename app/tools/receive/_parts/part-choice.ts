@@ -9,6 +9,8 @@ import { CALIBRATED_ROLES } from '@/lib/shop/vocabulary';
 export interface PartChoice {
   readonly part: Part;
   readonly orderId: string;
+  /** Open orders of this part, the next to come first. */
+  readonly orders: readonly { value: string; label: string }[];
   readonly suggestedId: string;
   readonly calibrated: boolean;
   readonly hasEdge: boolean;
@@ -24,10 +26,12 @@ export function choosePart(outlook: Outlook, asked: Asked): PartChoice | undefin
   const order = orders.find(({ id }) => id === asked.order);
   const part = parts.find(({ id }) => id === (order?.partId ?? asked.part));
   if (part === undefined) return undefined;
+  const open = orders.filter(({ partId }) => partId === part.id);
   const fits = connections.filter(({ id }) => part.fitsConnectionIds.includes(id));
   return {
     part,
-    orderId: order?.id ?? '',
+    orderId: order?.id ?? open[0]?.id ?? '',
+    orders: open.map(({ id, expectedOnDay }) => ({ value: id, label: `${id}, expected ${expectedOnDay}` })),
     suggestedId: suggestToolId({
       role: part.role,
       sizeText: idSizeText(fits),

@@ -21,7 +21,6 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
         {(state) => (
           <>
             <input type="hidden" name="partId" value={part.id} />
-            <input type="hidden" name="orderId" value={choice.orderId} />
             <div className="columns">
               <Field
                 name="toolId"
@@ -32,6 +31,15 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
                 defaultValue={typedOr(state, 'toolId', choice.suggestedId)}
                 error={fieldError(state, 'toolId')}
               />
+              {choice.orders.length === 0 ? null : (
+                <Select
+                  name="orderId"
+                  label="Came on order"
+                  placeholder="None of them"
+                  options={choice.orders}
+                  defaultValue={typedOr(state, 'orderId', choice.orderId)}
+                />
+              )}
               <Field
                 name="lot"
                 label="Lot"

@@ -1,0 +1,64 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
+import { count } from '@/app/_shared/format';
+import { Panel, SizeText, VerdictMark } from '@/app/_shared/ui';
+import { endsSentence } from '@/app/plan/_parts/life-words';
+import type { SizeStatus } from '@/lib/capability/size-status';
+import { verdictHeadline } from '@/lib/capability/verdict-headline';
+import type { Outlook } from '@/lib/outlook/outlook';
+import type { Connection } from '@/lib/shop/noun';
+import styles from './today.module.css';
+
+/** One scale for the whole strip, so that a 3⁄8 is recognised before it is read. */
+const PX_PER_IN = 44;
+
+/** Every size in use as its own tube end: can one be made and accepted today, and how many more are in the edges. */
+export function SizeStrip({ outlook }: { readonly outlook: Outlook }) {
+  const { connections, materials } = outlook.facts;
+  const reference = materials.find(({ isReference }) => isReference);
+  const tiles = outlook.sizes.flatMap((status) => {
+    const connection = connections.find(({ id }) => id === status.connectionId);
+    return connection === undefined ? [] : [{ connection, status }];
+  });
+  if (tiles.length === 0) return null;
+  const makeable = tiles.filter(({ status }) => status.verdict === 'can-make').length;
+  return (
+    <Panel title="Sizes in use" aside={`${makeable} of ${count(tiles.length, 'size')} makeable today`}>
+      <ul className={styles.sizes}>
+        {tiles.map(({ connection, status }) => (
+          <SizeTile key={connection.id} connection={connection} status={status} />
+        ))}
+      </ul>
+      <p className="fine">
+        Each size asked on its own, as if nothing else were planned
+        {reference
+          ? `, in ${reference.name}${reference.condition === '' ? '' : ` ${reference.condition}`}`
+          : ''}
+        . Drawn to one scale from the size table; confirm in the fitting maker’s manual.
+      </p>
+    </Panel>
+  );
+}
+
+function SizeTile({ connection, status }: { readonly connection: Connection; readonly status: SizeStatus }) {
+  const makeable = status.verdict === 'can-make';
+  return (
+    <li>
+      <Link href={`/tools?size=${encodeURIComponent(connection.id)}` as Route} prefetch={false}>
+        <ConnectionEnd connection={connection} pxPerIn={PX_PER_IN} framed decorative />
+        <span className={styles.sizeName}>
+          <SizeText odIn={connection.odNum / connection.odDen} service={connection.service} />
+        </span>
+        <VerdictMark verdict={status.verdict}>{makeable ? 'makeable' : 'not now'}</VerdictMark>
+        <span className={styles.sizeNote}>{makeable ? endsSentence(status) : reasons(status)}</span>
+      </Link>
+    </li>
+  );
+}
+
+/** "no die, no GO ring and 3 more": the reasons of the headline, without its opening. */
+function reasons(status: SizeStatus): string {
+  const headline = verdictHeadline('', status);
+  return headline.slice(headline.indexOf(':') + 1).trim();
+}

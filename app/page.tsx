@@ -1,0 +1,36 @@
+import { shopOutlook } from '@/app/_server/outlook';
+import { lineLabeller, planRows } from '@/app/plan/_parts/plan-rows';
+import { shopDb, shopName } from '@/db/client';
+import { listOpenLines } from '@/db/queries/jobs';
+import { decisions } from '@/lib/outlook/decisions';
+import { DecisionList } from './_today/decision-list';
+import { DemoLine } from './_today/demo-line';
+import { FirstSteps } from './_today/first-steps';
+import { Headline } from './_today/headline';
+import { JobList } from './_today/job-list';
+import { SizeStrip } from './_today/size-strip';
+
+export const dynamic = 'force-dynamic';
+
+/** Today: the worst blocker and what to do about it, the other decisions, every size in use, the open jobs. */
+export default function TodayPage() {
+  const outlook = shopOutlook();
+  const { connections, tools, today } = outlook.facts;
+  const lines = listOpenLines(shopDb());
+  if (connections.length === 0 || (tools.length === 0 && lines.length === 0))
+    return <FirstSteps outlook={outlook} lineCount={lines.length} />;
+  const rows = planRows(outlook, lines);
+  const all = decisions(outlook.facts, outlook.lines);
+  const [first, ...others] = all;
+  const worst = first?.kind === 'line' ? rows.find(({ line }) => line.id === first.line.id) : undefined;
+  const shared = { outlook, rows, lineLabel: lineLabeller(lines) };
+  return (
+    <div className="page">
+      <Headline {...shared} worst={worst} />
+      {shopName() === 'demo' ? <DemoLine /> : null}
+      <DecisionList {...shared} decisions={worst === undefined ? all : others} />
+      <SizeStrip outlook={outlook} />
+      <JobList rows={rows} today={today} />
+    </div>
+  );
+}

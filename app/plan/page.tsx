@@ -1,0 +1,62 @@
+import type { Metadata } from 'next';
+import { shopOutlook } from '@/app/_server/outlook';
+import { dayText } from '@/app/_shared/format';
+import { ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
+import { shopDb } from '@/db/client';
+import { listClosedJobs, listOpenLines } from '@/db/queries/jobs';
+import { ClosedJobs } from './_parts/closed-jobs';
+import { JustPlanned } from './_parts/just-planned';
+import { LineGroup } from './_parts/line-group';
+import { lineLabeller, planRows } from './_parts/plan-rows';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Plan' };
+
+/** Every open line: can the shop make it, and if not, what is in the way and until when. The worst comes first. */
+export default async function PlanPage({ searchParams }: PageProps<'/plan'>) {
+  const db = shopDb();
+  const outlook = shopOutlook();
+  const { today } = outlook.facts;
+  const lines = listOpenLines(db);
+  const rows = planRows(outlook, lines);
+  const group = (verdict: string) =>
+    rows.filter((row) => row.endsToMake > 0 && row.verdict.verdict === verdict);
+  const cannot = group('cannot-make-now');
+  const [risk, can] = [group('at-risk'), group('can-make')];
+  const made = rows.filter(({ endsToMake }) => endsToMake === 0);
+  const shared = { today, lineLabel: lineLabeller(lines), alarmLineId: cannot[0]?.line.id };
+  return (
+    <div className="page">
+      <TitleBlock
+        title="Plan"
+        lead="Every open line against the tools, gauges and fluid that it needs, on its own dates."
+        cells={[
+          { label: 'As of', value: dayText(today) },
+          { label: 'Cannot make now', value: cannot.length },
+          { label: 'At risk', value: risk.length },
+          { label: 'Can make', value: can.length },
+        ]}
+        actions={
+          <>
+            <ButtonLink href="/plan/jobs/new" tone="primary">
+              Enter a job
+            </ButtonLink>
+            <ButtonLink href="/plan/orders">Orders</ButtonLink>
+            <ButtonLink href="/import">Import jobs</ButtonLink>
+          </>
+        }
+      />
+      <JustPlanned asked={await searchParams} rows={rows} />
+      {rows.length === 0 ? (
+        <EmptyState title="No open jobs">
+          Enter a job, or import the list. Each line then says whether it can be made, and what is missing.
+        </EmptyState>
+      ) : null}
+      <LineGroup title="Cannot make now" rows={cannot} {...shared} />
+      <LineGroup title="At risk" rows={risk} {...shared} />
+      <LineGroup title="Can make" rows={can} {...shared} />
+      <LineGroup title="All ends made: close the job" rows={made} {...shared} />
+      <ClosedJobs jobs={listClosedJobs(db, 20)} />
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+import Link from 'next/link';
+import { nowMs } from '@/app/_server/clock';
+import { shopNames } from '@/app/_server/names';
+import { UndoButton } from '@/app/_shared/form/undo-button';
+import { FormMessage, ToolId } from '@/app/_shared/ui';
+import { entryWords } from '@/app/_shared/words/entry-words';
+import { shopDb } from '@/db/client';
+import { findEntry } from '@/db/queries/entries';
+
+/** How long after an entry its page still says that it was made. */
+const FRESH_MS = 60_000;
+
+/** What was just done with a tool, with the way to it and an Undo. An old address says nothing. */
+export function JustDone({ entryId }: { readonly entryId: string | string[] | undefined }) {
+  const entry = typeof entryId === 'string' ? findEntry(shopDb(), entryId) : undefined;
+  if (entry?.subjectKind !== 'tool' || nowMs() - entry.serverAtMs > FRESH_MS) return null;
+  return (
+    <FormMessage tone="done">
+      <Link href={`/tools/${encodeURIComponent(entry.subjectId)}`}>
+        <ToolId id={entry.subjectId} />
+      </Link>
+      : {entryWords(entry, shopNames())}.{' '}
+      {entry.reversedById === null ? <UndoButton key={entry.id} entryId={entry.id} /> : 'Taken back.'}
+    </FormMessage>
+  );
+}

@@ -1,0 +1,101 @@
+import { endEdge, renewEdge } from '../../db/commands/end-edge';
+import { issueTool, returnTool } from '../../db/commands/issue-tool';
+import { openFluid, readFluidLevel } from '../../db/commands/keep-fluid';
+import { logCut } from '../../db/commands/log-cut';
+import { moveTool } from '../../db/commands/move-tool';
+import { receiveTool } from '../../db/commands/receive-tool';
+import { recordCalibration } from '../../db/commands/record-calibration';
+import type { EndEdge, LogCut, MoveTool, ReceiveTool, RecordCalibration } from '../../lib/shop/command-input';
+import { type Act, act } from './act';
+import { actorOf, type PersonId } from './people';
+
+/** Who did something to which tool, when, and why where that matters. */
+export interface Deed {
+  readonly atMs: number;
+  readonly by: PersonId;
+  readonly toolId: string;
+  readonly reason?: string;
+  /** Tells two like deeds to one tool apart. */
+  readonly mark?: string | number;
+}
+
+type About = 'entryId' | 'deviceAtMs' | 'reason' | 'toolId';
+
+function when(what: string, { atMs, by, toolId, reason, mark = '' }: Deed) {
+  return { atMs, by: actorOf(by), name: `${what} ${toolId} ${mark}`, reason: reason ?? '' };
+}
+
+/** A tool comes into the crib; `receipt` says only what is not plain. */
+export function receive(
+  deed: Deed,
+  receipt: Pick<ReceiveTool, 'partId' | 'receivedOnDay'> & Partial<ReceiveTool>,
+): Act {
+  const plain = { hand: null, lot: '', opening: { known: 'new' }, orderId: null } as const;
+  const dates = { dueOnDay: null, expiresOnDay: null, openedOnDay: null, levelMl: null };
+  return act(when('receive', deed), 'receive-tool', (db, permit, entered, env) =>
+    receiveTool(db, permit, { ...plain, ...dates, ...receipt, ...entered, toolId: deed.toolId }, env),
+  );
+}
+
+/** A row of the cut log; `row` says only what is not plain. */
+export function cut(
+  deed: Deed,
+  row: Pick<LogCut, 'connectionId' | 'materialId' | 'heat' | 'ends' | 'goodEnds' | 'jobLineId' | 'rejects'>,
+): Act {
+  const plain = { threadLength: null, dry: false, rework: false, cutAtMs: deed.atMs };
+  return act(when('cut', deed), 'log-cut', (db, permit, entered, env) =>
+    logCut(db, permit, { ...plain, ...row, ...entered, toolId: deed.toolId }, env),
+  );
+}
+
+export function issue(deed: Deed, to: PersonId, jobLineId: string | null, bench: string): Act {
+  const input = { toPersonId: to, jobLineId, bench, toolId: deed.toolId };
+  return act(when('issue', deed), 'issue-tool', (db, permit, entered, env) =>
+    issueTool(db, permit, { ...input, ...entered }, env),
+  );
+}
+
+export function giveBack(deed: Deed, condition: 'ok' | 'dull' | 'damaged' | 'unsure' = 'ok'): Act {
+  return act(when('return', deed), 'return-tool', (db, permit, entered, env) =>
+    returnTool(db, permit, { ...entered, condition, toolId: deed.toolId }, env),
+  );
+}
+
+export function move(
+  deed: Deed,
+  { to, backOnDay = null }: { to: MoveTool['to']; backOnDay?: string | null },
+): Act {
+  return act(when(`move to ${to}`, deed), 'move-tool', (db, permit, entered, env) =>
+    moveTool(db, permit, { ...entered, to, backOnDay, toolId: deed.toolId }, env),
+  );
+}
+
+export function endOfEdge(deed: Deed, end: Omit<EndEdge, About>): Act {
+  return act(when('end of edge', deed), 'end-edge', (db, permit, entered, env) =>
+    endEdge(db, permit, { ...entered, ...end, toolId: deed.toolId }, env),
+  );
+}
+
+export function newEdge(deed: Deed, onDay: string): Act {
+  return act(when('new edge', deed), 'renew-edge', (db, permit, entered, env) =>
+    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId }, env),
+  );
+}
+
+export function calibrate(deed: Deed, calibration: Omit<RecordCalibration, About>): Act {
+  return act(when('calibrate', deed), 'record-calibration', (db, permit, entered, env) =>
+    recordCalibration(db, permit, { ...entered, ...calibration, toolId: deed.toolId }, env),
+  );
+}
+
+export function open(deed: Deed, onDay: string): Act {
+  return act(when('open', deed), 'keep-fluid', (db, permit, entered, env) =>
+    openFluid(db, permit, { ...entered, onDay, toolId: deed.toolId }, env),
+  );
+}
+
+export function readLevel(deed: Deed, levelMl: number, onDay: string): Act {
+  return act(when('read level', deed), 'keep-fluid', (db, permit, entered, env) =>
+    readFluidLevel(db, permit, { ...entered, levelMl, onDay, toolId: deed.toolId }, env),
+  );
+}
