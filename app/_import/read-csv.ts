@@ -20,18 +20,12 @@ export function readCsv(bytes: Uint8Array): Result<Table> {
   if (header === undefined || header.every((cell) => cell.trim() === ''))
     return refuse('no-header', 'The first row is empty. It must hold the names of the columns.');
   if (header.length > COLUMNS_MAX)
-    return refuse(
-      'columns',
-      `The first row has ${header.length} columns; at most ${COLUMNS_MAX} are read. Is it the right file?`,
-    );
+    return refuse('columns', `The first row has more than ${COLUMNS_MAX} columns. Is it the right file?`);
+  if (body.length > ROWS_MAX)
+    return refuse('rows', `This file has more than ${ROWS_MAX} rows. Split it into several files.`);
   while (body.length > 0 && body.at(-1)?.every((cell) => cell.trim() === '')) body.pop();
   if (body.length === 0)
     return refuse('no-rows', 'This file has the names of columns and no rows below them.');
-  if (body.length > ROWS_MAX)
-    return refuse(
-      'rows',
-      `This file has ${body.length} rows; at most ${ROWS_MAX} are read at once. Split it into several files.`,
-    );
   return ok({ header, rows: body });
 }
 
@@ -45,6 +39,10 @@ function parseText(text: string): Result<string[][]> {
         relax_quotes: true,
         record_delimiter: ['\r\n', '\n', '\r'],
         max_record_size: ROW_CHARACTERS_MAX,
+        // A file of nothing but line ends or commas must not fill the memory: no more is kept than the limits need.
+        to: ROWS_MAX + 2,
+        on_record: (cells: string[]) =>
+          cells.length > COLUMNS_MAX ? cells.slice(0, COLUMNS_MAX + 1) : cells,
       }),
     );
   } catch (error) {

@@ -2,12 +2,13 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
 import { count } from '@/app/_shared/format';
-import { Panel, SizeText, VerdictMark } from '@/app/_shared/ui';
+import { Panel, SizeText, StateMark, VerdictMark } from '@/app/_shared/ui';
 import { endsSentence } from '@/app/plan/_parts/life-words';
+import { dayLabel } from '@/lib/calendar';
 import type { SizeStatus } from '@/lib/capability/size-status';
-import { verdictHeadline } from '@/lib/capability/verdict-headline';
 import type { Outlook } from '@/lib/outlook/outlook';
 import type { Connection } from '@/lib/shop/noun';
+import { isOutOnWork, shortReasons } from './size-words';
 import styles from './today.module.css';
 
 /** One scale for the whole strip, so that a 3⁄8 is recognised before it is read. */
@@ -42,23 +43,40 @@ export function SizeStrip({ outlook }: { readonly outlook: Outlook }) {
 }
 
 function SizeTile({ connection, status }: { readonly connection: Connection; readonly status: SizeStatus }) {
-  const makeable = status.verdict === 'can-make';
   return (
     <li>
       <Link href={`/tools?size=${encodeURIComponent(connection.id)}` as Route} prefetch={false}>
         <ConnectionEnd connection={connection} pxPerIn={PX_PER_IN} framed decorative />
         <span className={styles.sizeName}>
-          <SizeText odIn={connection.odNum / connection.odDen} service={connection.service} />
+          <SizeText odIn={connection.odNum / connection.odDen} service={connection.service} unit />
         </span>
-        <VerdictMark verdict={status.verdict}>{makeable ? 'makeable' : 'not now'}</VerdictMark>
-        <span className={styles.sizeNote}>{makeable ? endsSentence(status) : reasons(status)}</span>
+        <SizeAnswer status={status} />
       </Link>
     </li>
   );
 }
 
-/** "no die, no GO ring and 3 more": the reasons of the headline, without its opening. */
-function reasons(status: SizeStatus): string {
-  const headline = verdictHeadline('', status);
-  return headline.slice(headline.indexOf(':') + 1).trim();
+function SizeAnswer({ status }: { readonly status: SizeStatus }) {
+  if (status.verdict === 'can-make')
+    return (
+      <>
+        <VerdictMark verdict="can-make">makeable</VerdictMark>
+        <span className={styles.sizeNote}>{endsSentence(status)}</span>
+      </>
+    );
+  if (isOutOnWork(status.blockers))
+    return (
+      <>
+        <StateMark state="issued">out on a job</StateMark>
+        <span className={styles.sizeNote}>
+          {status.clearsOnDay === null ? 'no known date' : `free ${dayLabel(status.clearsOnDay)}`}
+        </span>
+      </>
+    );
+  return (
+    <>
+      <VerdictMark verdict={status.verdict}>not now</VerdictMark>
+      <span className={styles.sizeNote}>{shortReasons(status)}</span>
+    </>
+  );
 }

@@ -4,6 +4,8 @@ import { idSizeText } from '../../lib/shop/id-size-text';
 import type { Part } from '../../lib/shop/noun';
 import type { CountIn } from '../../lib/shop/set-up-input';
 import { suggestToolId } from '../../lib/shop/suggest-tool-id';
+import { derivedId } from '../ledger/derived-id';
+import { findEntryRow } from '../ledger/entry-row';
 import type { Env, Ledger } from '../ledger/ledger';
 import { statement } from '../ledger/statements';
 import { write } from '../ledger/write';
@@ -12,7 +14,7 @@ import { receiveInto } from './receive-tool';
 
 /**
  * Takes the first day's count into the record: so many of each part, each given a short ID to be marked with. All or none.
- * Gives the IDs, so that they can be put on labels.
+ * Gives the IDs, so that they can be put on labels; sent twice it counts once and gives the same IDs again.
  */
 export function countIn(
   db: Db,
@@ -22,22 +24,22 @@ export function countIn(
 ): Result<{ readonly toolIds: readonly string[] }, Refusal> {
   return write(db, permit, env, (ledger) => {
     const before = countedBefore(db, input.entryId);
-    if (before.length > 0) return ok({ toolIds: before });
+    const pieces = input.counts.flatMap((counted) => Array.from({ length: counted.count }, () => counted));
+    if (before.length > 0 && before.length !== pieces.length)
+      return refuse('id-reused', 'This count was already entered with other figures. Enter it as a new one.');
     const rows = statement(db.$client, 'SELECT id FROM tool').all() as { id: string }[];
     const existingIds = rows.map((row) => row.id);
     const toolIds: string[] = [];
-    for (const counted of input.counts) {
+    for (const counted of pieces) {
       const part = ledger.find('part', counted.partId);
       if (part === undefined)
         return refuse('unknown-part', 'One of the things counted is not a part of this shop.');
-      for (let i = 0; i < counted.count; i++) {
-        const toolId = suggestToolId({ role: part.role, sizeText: sizeTextOf(ledger, part), existingIds });
-        const entryId = `${input.entryId}.${toolIds.length}`;
-        const received = receiveInto(db, ledger, receiptOf(input, { counted, part, toolId, entryId }));
-        if (!received.ok) return received;
-        existingIds.push(toolId);
-        toolIds.push(toolId);
-      }
+      const toolId = before[toolIds.length] ?? newToolId(ledger, part, existingIds);
+      const entryId = derivedId(input.entryId, String(toolIds.length));
+      const received = receiveInto(db, ledger, receiptOf(input, { counted, part, toolId, entryId }));
+      if (!received.ok) return received;
+      existingIds.push(toolId);
+      toolIds.push(toolId);
     }
     return ok({ toolIds });
   });
@@ -66,13 +68,18 @@ function receiptOf(input: CountIn, { counted, part, toolId, entryId }: Counted) 
   };
 }
 
-/** The size in a tool's short ID, where its part is for one size only. */
-function sizeTextOf(ledger: Ledger, part: Part): string | undefined {
-  return idSizeText(part.fitsConnectionIds.flatMap((id) => ledger.find('connection', id) ?? []));
+/** A short ID, with the size where its part is for one size only. */
+function newToolId(ledger: Ledger, part: Part, existingIds: readonly string[]): string {
+  const sizeText = idSizeText(part.fitsConnectionIds.flatMap((id) => ledger.find('connection', id) ?? []));
+  return suggestToolId({ role: part.role, sizeText, existingIds });
 }
 
 /** The IDs that this very count was given before, when it is sent twice. */
 function countedBefore(db: Db, entryId: string): string[] {
-  const sql = `SELECT subject_id AS id FROM entry WHERE kind = 'tool-received' AND id GLOB ? ORDER BY seq`;
-  return (statement(db.$client, sql).all(`${entryId}.[0-9]*`) as { id: string }[]).map((row) => row.id);
+  const toolIds: string[] = [];
+  for (;;) {
+    const row = findEntryRow(db.$client, derivedId(entryId, String(toolIds.length)));
+    if (row === undefined) return toolIds;
+    toolIds.push(row.subject_id);
+  }
 }

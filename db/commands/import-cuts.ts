@@ -1,7 +1,7 @@
 import { foldWord } from '../../lib/import/column';
-import { type CutRow, cutRowContent } from '../../lib/import/read-cut-row';
+import type { CutRow } from '../../lib/import/read-cut-row';
+import type { Identified } from '../../lib/import/read-rows';
 import { type CutFactsOfRow, resolveCut, saysTheSame } from '../../lib/import/resolve-cut';
-import { makeRowIds } from '../../lib/import/row-id';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { Cut } from '../../lib/shop/noun';
 import { toolKey } from '../../lib/shop/tool-id';
@@ -16,12 +16,12 @@ import { unknownTool } from './tool-entry';
 const AHEAD_MS_MAX = 26 * 3_600_000;
 
 /** Logs the cuts of a file in the order of their days, and within a day in the order of the rows. */
-export function importCuts(run: ImportRun, rows: readonly CutRow[]): void {
-  const idOf = makeRowIds('cuts');
+export function importCuts(run: ImportRun, rows: readonly Identified<CutRow>[]): void {
   const jobLineOf = jobLineFinder(run.db);
-  const named = rows.map((row) => ({ row, entryId: row.entryId ?? idOf(cutRowContent(row)) }));
-  named.sort((a, b) => (a.row.cutOnDay < b.row.cutOnDay ? -1 : a.row.cutOnDay > b.row.cutOnDay ? 1 : 0));
-  for (const { row, entryId } of named) {
+  const byDay = rows.toSorted(({ row: a }, { row: b }) =>
+    a.cutOnDay < b.cutOnDay ? -1 : a.cutOnDay > b.cutOnDay ? 1 : 0,
+  );
+  for (const { row, entryId } of byDay) {
     const done = row.reversed ? ok('left-out' as const) : importCut(run, row, entryId, jobLineOf);
     if (done.ok) run.settle(row.rowNo, done.value);
     else run.refuse(row.rowNo, done.refusal, 'tool_id');

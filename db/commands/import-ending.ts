@@ -1,9 +1,9 @@
 import type { EdgeEnding } from '../../lib/import/edge-ending';
 import type { CutRow } from '../../lib/import/read-cut-row';
-import { derivedId } from '../../lib/import/row-id';
 import type { Draft } from '../../lib/ledger/event';
 import { currentEdge } from '../../lib/ledger/tool-record';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
+import { derivedId } from '../ledger/derived-id';
 import { type EntryRow, standingEntries } from '../ledger/entry-row';
 import type { ImportRun, Standing } from './import-run';
 

@@ -1,9 +1,10 @@
 import { groupJobs, type JobGroup } from '../../lib/import/group-jobs';
 import type { JobRow } from '../../lib/import/read-job-row';
-import { derivedId, makeRowIds } from '../../lib/import/row-id';
+import { makeRowIds } from '../../lib/import/row-id';
 import type { JobRecord } from '../../lib/ledger/job-history';
 import { type Refusal, type Result, refuse } from '../../lib/result';
 import { type Job, type JobLine, JobSchema } from '../../lib/shop/noun';
+import { derivedId } from '../ledger/derived-id';
 import { statement } from '../ledger/statements';
 import type { ImportRun } from './import-run';
 

@@ -1,22 +1,22 @@
 import { dayOfMs } from '../../lib/calendar/day';
 import { toolDisagreement } from '../../lib/import/compare-tool';
-import { type ToolRow, toolRowContent } from '../../lib/import/read-tool-row';
+import type { Identified } from '../../lib/import/read-rows';
+import type { ToolRow } from '../../lib/import/read-tool-row';
 import { resolveTool } from '../../lib/import/resolve-tool';
-import { derivedId, makeRowIds } from '../../lib/import/row-id';
 import { invariant } from '../../lib/invariant';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { Receipt } from '../../lib/shop/noun';
 import { toolKey } from '../../lib/shop/tool-id';
+import { derivedId } from '../ledger/derived-id';
+import { findEntryRow } from '../ledger/entry-row';
 import { statement } from '../ledger/statements';
 import type { ImportRun, Standing } from './import-run';
 import { receiveInto } from './receive-tool';
 
 /** Receives the tools of a file into the crib; those in the record already are compared and left as they are. */
-export function importTools(run: ImportRun, rows: readonly ToolRow[]): void {
-  const idOf = makeRowIds('tools');
+export function importTools(run: ImportRun, rows: readonly Identified<ToolRow>[]): void {
   const rowOf = new Map<string, number>();
-  for (const row of rows) {
-    const entryId = idOf(toolRowContent(row));
+  for (const { row, entryId } of rows) {
     const key = toolKey(row.toolId);
     const before = rowOf.get(key);
     if (before !== undefined) {
@@ -54,19 +54,16 @@ function compareKnown(run: ImportRun, row: ToolRow, knownId: string): Result<Sta
 
 function receive(run: ImportRun, row: ToolRow, entryId: string): Result<Standing, Refusal> {
   const { nowMs } = run.env;
+  if (findEntryRow(run.db.$client, entryId) !== undefined) {
+    const sentence = `${row.toolId} was imported before and taken back since; it stays out.`;
+    run.remarks.push({ rowNo: row.rowNo, sentence });
+    return ok('already-there');
+  }
   const receipt = resolveTool(run.index, row, dayOfMs(nowMs));
   if (!receipt.ok) return receipt;
   const input = { ...receipt.value, entryId, deviceAtMs: nowMs, reason: row.note };
   const received = receiveInto(run.db, run.ledger, input);
-  if (!received.ok) return received;
-  if (received.value.alreadyRecorded) {
-    run.remarks.push({
-      rowNo: row.rowNo,
-      sentence: `${row.toolId} was imported before and taken back since; it stays out.`,
-    });
-    return ok('already-there');
-  }
-  return place(run, row, entryId);
+  return received.ok ? place(run, row, entryId) : received;
 }
 
 /** Puts a tool just received where the file says that it is. */

@@ -1,3 +1,4 @@
+import { SET_UP } from '../../lib/access/actor';
 import type { Permit } from '../../lib/access/permit';
 import { checkConeShape } from '../../lib/cone/geometry';
 import type { Draft, EntryEnvelope } from '../../lib/ledger/event';
@@ -6,6 +7,8 @@ import { ok, refuse } from '../../lib/result';
 import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
 import { inToMm } from '../../lib/units/inch-mm';
 import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import { derivedId } from '../ledger/derived-id';
+import { findEntryRow } from '../ledger/entry-row';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
 
@@ -30,7 +33,7 @@ export function setNoun(
   return write(db, permit, env, (ledger) => setNounInto(ledger, input.envelope, input));
 }
 
-/** Sets several nouns at once, all or none; each entry's ID is the first one's with its place in the list. */
+/** Sets several nouns at once, all or none; each entry's ID is the one sent with its place in the list. */
 export function setNouns(
   db: Db,
   permit: Permit<'set-up-shop'>,
@@ -39,14 +42,25 @@ export function setNouns(
 ): Result<{ readonly count: number }, Refusal> {
   return write(db, permit, env, (ledger) => {
     for (const [place, noun] of input.nouns.entries()) {
-      const set = setNounInto(ledger, { ...input.envelope, id: `${input.envelope.id}.${place}` }, noun);
+      const id = derivedId(input.envelope.id, String(place));
+      const set = setNounInto(ledger, { ...input.envelope, id }, noun);
       if (!set.ok) return set;
     }
     return ok({ count: input.nouns.length });
   });
 }
 
-/** The same inside a transaction already open. */
+/** The IDs of the entries that `setNouns` wrote under the one sent, in order; none when it was never sent. */
+export function sentNounIds(db: Db, entryId: string): string[] {
+  const ids: string[] = [];
+  for (let id = derivedId(entryId, '0'); findEntryRow(db.$client, id) !== undefined; ) {
+    ids.push(id);
+    id = derivedId(entryId, String(ids.length));
+  }
+  return ids;
+}
+
+/** The same as `setNoun` inside a transaction already open. */
 export function setNounInto(ledger: Ledger, envelope: Envelope, set: Noun): Result<Recorded, Refusal> {
   const checked = checkNoun(ledger, set);
   return checked.ok ? ledger.record(draftOf(envelope, set)) : checked;
@@ -72,12 +86,20 @@ function draftOf(envelope: Envelope, set: Noun): Draft {
 function checkNoun(ledger: Ledger, set: Noun): Result<unknown, Refusal> {
   if (set.noun === 'connection') return checkConnection(set.value);
   if (set.noun === 'part') return checkNames(ledger, set.value);
+  if (set.noun === 'person') return checkPerson(set.value);
   if (set.noun !== 'guess') return ok(null);
   if (ledger.find('part', set.value.partId) === undefined)
     return refuse('unknown-part', 'Choose the part first: the shop knows no such part.', 'partId');
   if (ledger.find('connection', set.value.connectionId) === undefined)
     return refuse('unknown-connection', 'Choose a size and service from the table.', 'connectionId');
   return ok(null);
+}
+
+/** Nobody takes the key of the hand that filled the shop before it had people: the history would name the wrong one. */
+function checkPerson({ id, name }: Person): Result<null, Refusal> {
+  return id === SET_UP.personId
+    ? refuse('reserved', `${name} stands for the first set-up in the history. Choose another name.`, 'name')
+    : ok(null);
 }
 
 /** A part names only sizes and materials that the shop has rows for. */

@@ -7,9 +7,9 @@ import type { Env } from '../ledger/ledger';
 import type { Db } from '../open';
 import { findShop } from '../queries/shop';
 import { listConnections, listLifeGuesses, listMaterials, listParts } from '../queries/tables';
-import { type Noun, setNouns } from './set-noun';
+import { type Noun, sentNounIds, setNouns } from './set-noun';
 
-/** Founds a shop of one's own: its name, its first person, the sizes in use with their sets, first guesses and materials. */
+/** Founds a shop of one's own: its name, its first person, the sizes in use with their sets, first guesses and materials. Sent twice it counts once. */
 export function foundShop(
   db: Db,
   permit: Permit<'set-up-shop'>,
@@ -17,15 +17,20 @@ export function foundShop(
   env: Env,
 ): Result<{ count: number }, Refusal> {
   const { entryId: id, deviceAtMs, shop, person } = input;
+  const envelope = { id, deviceAtMs, reason: 'first set-up' };
+  const named: Noun[] = [
+    { noun: 'shop', value: shop },
+    { noun: 'person', value: person },
+  ];
+  const sent = sentNounIds(db, id);
+  if (sent.length > 0) {
+    const same = setNouns(db, permit, { envelope, nouns: named }, env);
+    return same.ok ? ok({ count: sent.length }) : same;
+  }
   if (findShop(db) !== undefined) return refuse('founded', 'This shop is set up already.');
   const additions = additionsFor(db, input.connectionIds);
   if (!additions.ok) return additions;
-  const nouns: Noun[] = [
-    { noun: 'shop', value: shop },
-    { noun: 'person', value: person },
-    ...nounsOf(additions.value),
-  ];
-  return setNouns(db, permit, { envelope: { id, deviceAtMs, reason: 'first set-up' }, nouns }, env);
+  return setNouns(db, permit, { envelope, nouns: [...named, ...nounsOf(additions.value)] }, env);
 }
 
 /** Takes more of the shipped example sizes into use, with everything a complete set for them needs in the tables. */

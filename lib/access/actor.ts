@@ -7,5 +7,5 @@ export interface Actor {
   readonly role: PersonRole | 'set-up';
 }
 
-/** The hand that fills a shop before it has people: first set-up, demo seed. Present in every database. */
+/** The hand that fills a shop before it has people: first set-up, demo seed. No row of the people: nothing is issued to it. */
 export const SET_UP: Actor = { personId: 'set-up', name: 'Set-up', role: 'set-up' };

@@ -2,9 +2,10 @@ import { type Result, refuse } from '../result';
 import { plainCell } from './cell-text';
 import type { ImportKind } from './column';
 import { type ColumnMapping, judgeMapping } from './match-columns';
-import { type CutRow, readCutRow } from './read-cut-row';
+import { type CutRow, cutRowContent, readCutRow } from './read-cut-row';
 import { type JobRow, readJobRow } from './read-job-row';
-import { readToolRow, type ToolRow } from './read-tool-row';
+import { readToolRow, type ToolRow, toolRowContent } from './read-tool-row';
+import { makeRowIds } from './row-id';
 import { type ColumnPlaces, placesOf, type RowError, RowReader } from './row-reader';
 
 /** The most rows that one file may have, and the most columns. */
@@ -47,11 +48,33 @@ interface Read {
 
 /** A file read row by row, before it meets the shop's record. */
 export type ReadFile =
-  | (Read & { readonly kind: 'tools'; readonly rows: readonly ToolRow[] })
-  | (Read & { readonly kind: 'cuts'; readonly rows: readonly CutRow[] })
+  | (Read & { readonly kind: 'tools'; readonly rows: readonly Identified<ToolRow>[] })
+  | (Read & { readonly kind: 'cuts'; readonly rows: readonly Identified<CutRow>[] })
   | (Read & { readonly kind: 'jobs'; readonly rows: readonly JobRow[] });
 
-const READERS = { tools: readToolRow, cuts: readCutRow, jobs: readJobRow } as const;
+/** A row with the ID of the entry that it makes: its own, or one made from what it says. */
+export interface Identified<R> {
+  readonly entryId: string;
+  readonly row: R;
+}
+
+type AnyRow = Identified<ToolRow> | Identified<CutRow> | JobRow;
+
+/** How the rows of each kind of file are read; the IDs of equal rows depend on how many came before. */
+function makeRowReader(kind: ImportKind): (reader: RowReader) => AnyRow | undefined {
+  if (kind === 'jobs') return readJobRow;
+  const idOf = makeRowIds(kind);
+  if (kind === 'tools') {
+    return (reader) => {
+      const row = readToolRow(reader);
+      return row && { entryId: idOf(toolRowContent(row)), row };
+    };
+  }
+  return (reader) => {
+    const row = readCutRow(reader);
+    return row && { entryId: row.entryId ?? idOf(cutRowContent(row)), row };
+  };
+}
 
 /** Whether a file of this shape and mapping can be read at all; the sentence names what is missing. */
 export function checkTable(kind: ImportKind, table: Table, mapping: ColumnMapping): Result<null> {
@@ -86,7 +109,8 @@ export function* readRows(
   mapping: ColumnMapping,
 ): Generator<Progress, ReadFile> {
   const places = placesOf(mapping, table.header);
-  const rows: (ToolRow | CutRow | JobRow)[] = [];
+  const rows: AnyRow[] = [];
+  const readRow = makeRowReader(kind);
   const errors: RowError[] = [];
   const firstRows: ShownRow[] = [];
   let [errorCount, rowsTotal] = [0, 0];
@@ -97,7 +121,7 @@ export function* readRows(
     const reader = new RowReader(at + 2, cells, places);
     if (firstRows.length < FIRST_ROWS) firstRows.push(shownRow(at + 2, cells, places));
     checkWidth(reader, cells, table.header.length);
-    const row = READERS[kind](reader);
+    const row = readRow(reader);
     if (row !== undefined) rows.push(row);
     errorCount += reader.errors.length;
     if (errors.length < ERRORS_LISTED) errors.push(...reader.errors);

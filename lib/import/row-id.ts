@@ -1,8 +1,6 @@
 import type { ImportKind } from './column';
 import { hash128 } from './hash128';
 
-const ENTRY_ID_MAX = 64;
-
 /**
  * Gives every row of one file its entry ID, made from what the row says and from which of several equal rows it is: the
  * same file again, or grown by some rows, gives the rows that it shares the same IDs, in whatever order they stand.
@@ -15,13 +13,4 @@ export function makeRowIds(kind: ImportKind): (content: string) => string {
     seen.set(hash, occurrence);
     return `f-${occurrence === 1 ? hash : hash128(`${hash}\n${occurrence}`)}`;
   };
-}
-
-/**
- * The ID of a further entry that a row makes, from the ID of its first.
- * @example derivedId('f-0123456789', 'ended') // => "f-0123456789.ended"
- */
-export function derivedId(entryId: string, what: string): string {
-  const id = `${entryId}.${what}`;
-  return id.length <= ENTRY_ID_MAX ? id : `f-${hash128(entryId)}.${what}`;
 }

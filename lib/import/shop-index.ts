@@ -62,19 +62,18 @@ export function findConnection(
 
 /** A material by its key or its name, whatever its case and spaces; its key wins over another's name. */
 export function findMaterial(index: ShopIndex, text: string, field = 'material'): Result<Material, Refusal> {
-  const named = index.materialsNamed.get(foldWord(text)) ?? [];
-  const found = named.find((material) => foldWord(material.id) === foldWord(text)) ?? named[0];
-  if (found === undefined)
-    return refuse(
-      'unknown-material',
-      `The shop knows no material ${quoteCell(text)}. Add it under Set-up first.`,
-      field,
-    );
-  if (named.length > 1 && foldWord(found.id) !== foldWord(text)) {
-    const keys = named.map((material) => material.id).join(' or ');
-    return refuse('materials', `${quoteCell(text)} is the name of several materials. Write ${keys}.`, field);
+  const named = index.materialsNamed.get(text) ?? index.materialsNamed.get(foldWord(text)) ?? [];
+  const [only, another] = named;
+  if (only !== undefined && another === undefined) return ok(only);
+  const word = foldWord(text);
+  const found = named.find((material) => foldWord(material.id) === word);
+  if (found !== undefined) return ok(found);
+  if (only === undefined) {
+    const sentence = `The shop knows no material ${quoteCell(text)}. Add it under Set-up first.`;
+    return refuse('unknown-material', sentence, field);
   }
-  return ok(found);
+  const keys = named.map((material) => material.id).join(' or ');
+  return refuse('materials', `${quoteCell(text)} is the name of several materials. Write ${keys}.`, field);
 }
 
 /** A size, with its service where one is named, in words for a sentence: "9/16 in high pressure". */

@@ -1,6 +1,7 @@
 import { choleskyFactor, choleskyInverse } from '../numeric/cholesky';
 import { minimizeNewton, type NewtonResult, type Surface } from '../numeric/newton';
 import type { EdgeKind } from '../shop/vocabulary';
+import { type AxisSpread, axisSpread, noLean } from './axis-spread';
 import { countEdges, countEdgesByPart } from './edge-counts';
 import { type EdgeRow, edgeRowOf } from './edge-rows';
 import { logExposure } from './exposure-sum';
@@ -20,6 +21,8 @@ export interface LifeFitInput {
   readonly priors: LifePriors;
   readonly guesses?: readonly FirstGuess[];
 }
+
+const LEANS_BELOW = 100;
 
 /**
  * Life fit: how long edges of one kind last, from every edge's history, the first guesses and the priors.
@@ -50,6 +53,7 @@ export function fitLife(input: LifeFitInput): LifeFit | LifeFitRefusal {
     mode: Object.fromEntries(layout.names.map((name, i) => [name, theta[i] as number])),
     theta,
     covariance,
+    axisSpread: leanOf(model, layout, theta, covariance),
     logPosterior: top.value,
     logLik: top.logLik,
     iterations: found.iterations,
@@ -61,6 +65,22 @@ export function fitLife(input: LifeFitInput): LifeFit | LifeFitRefusal {
     priors: input.priors,
     guesses,
   };
+}
+
+/** The lean of the posterior; from a hundred worn edges on it is too slight to be worth the time, and taken as none. */
+function leanOf(
+  model: LifeModel,
+  layout: ParameterLayout,
+  theta: Float64Array,
+  covariance: Float64Array,
+): AxisSpread {
+  const { free } = layout;
+  const worn = model.rows.filter((row) => row.evidence !== 'beyond').length;
+  if (worn >= LEANS_BELOW) return noLean(free.length);
+  return axisSpread(covariance, free.length, (offset) => {
+    const x = free.map((index, i) => (theta[index] as number) + (offset[i] as number));
+    return logPosterior(model, widen(layout, theta, Float64Array.from(x))).value;
+  });
 }
 
 function maximise(model: LifeModel, layout: ParameterLayout, start: Float64Array): NewtonResult {

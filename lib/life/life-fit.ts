@@ -1,5 +1,6 @@
 import type { NewtonResult } from '../numeric/newton';
 import type { EdgeKind } from '../shop/vocabulary';
+import type { AxisSpread } from './axis-spread';
 import type { FirstGuess } from './first-guess';
 import type { ParameterLayout } from './parameter-layout';
 import type { LifePriors } from './priors';
@@ -33,6 +34,8 @@ export interface LifeFit {
   readonly theta: Float64Array;
   /** Laplace covariance of the free figures, row-major in the order of `layout.free`. */
   readonly covariance: Float64Array;
+  /** How the posterior leans along the axes of that covariance. */
+  readonly axisSpread: AxisSpread;
   readonly logPosterior: number;
   readonly logLik: number;
   readonly iterations: number;

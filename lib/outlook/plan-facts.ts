@@ -128,20 +128,21 @@ export function fluidExpiresOnDay(
     tool.openedOnDay === null || part.openedLifeDays === null
       ? null
       : addDays(tool.openedOnDay, part.openedLifeDays);
-  if (opened === null || tool.expiresOnDay === null) return opened ?? tool.expiresOnDay;
-  return opened < tool.expiresOnDay ? opened : tool.expiresOnDay;
+  const days = [opened, tool.expiresOnDay].filter((day) => day !== null);
+  return days.sort()[0] ?? null;
 }
 
-/** What open orders will bring, the receiving check counted in. */
+/** What open orders will bring, the receiving check counted in. A late order keeps its day in the past: no date. */
 export function planArrivals(facts: ShopFacts): Arrival[] {
   const parts = new Map(facts.parts.map((part) => [part.id, part]));
   return facts.orders.flatMap((order) => {
     const part = parts.get(order.partId);
-    return part === undefined ? [] : [arrivalOf(order, part)];
+    return part === undefined ? [] : [arrivalOf(order, part, facts.today)];
   });
 }
 
-function arrivalOf(order: OrderFacts, part: Part): Arrival {
+function arrivalOf(order: OrderFacts, part: Part, today: string): Arrival {
+  const isLate = order.expectedOnDay < today;
   return {
     orderId: order.id,
     partId: part.id,
@@ -149,7 +150,7 @@ function arrivalOf(order: OrderFacts, part: Part): Arrival {
     hand: part.hand ?? undefined,
     fitsConnectionIds: fitsOf(part),
     quantity: order.quantity - order.receivedQuantity,
-    expectedOnDay: addDays(order.expectedOnDay, RECEIVING_DAYS),
+    expectedOnDay: isLate ? order.expectedOnDay : addDays(order.expectedOnDay, RECEIVING_DAYS),
     permittedMaterialIds: part.role === 'fluid' ? part.permittedMaterialIds : undefined,
   };
 }

@@ -19,7 +19,10 @@ export function shopEnsemble(facts: ShopFacts): Ensemble {
   return buildEnsemble({ kinds, tools: toolsInHand(facts), parts: partsOnOffer(facts) });
 }
 
-/** Tools with an edge still in service that are neither scrapped nor lost. */
+/**
+ * Tools with an edge still in service that are neither scrapped nor lost. A blade out for regrind comes back with a new
+ * edge, one regrind older and from zero: that edge is what it has to give.
+ */
 export function toolsInHand(facts: ShopFacts): ToolInHand[] {
   const sizes = partSizes(facts);
   const current = new Map<string, (typeof facts.edges)[number]>();
@@ -31,13 +34,15 @@ export function toolsInHand(facts: ShopFacts): ToolInHand[] {
     const odIn = sizes.get(tool.partId);
     const edge = current.get(tool.id);
     const gone = tool.state === 'scrapped' || tool.state === 'lost';
-    if (gone || edge === undefined || edge.end !== null || odIn === undefined || !isEdgeKind(tool.role))
-      return [];
+    if (gone || edge === undefined || odIn === undefined || !isEdgeKind(tool.role)) return [];
+    const { id: toolId, partId, role: kind } = tool;
+    if (tool.state === 'regrind')
+      return [{ toolId, kind, partId, odIn, regrinds: edge.edgeNo, exposure: [] }];
+    if (edge.end !== null) return [];
     const exposure = edge.use.map(({ materialId, dry, rework, exposureMicro }) => ({
       ...{ materialId, dry, rework },
       base: fromMicro(exposureMicro),
     }));
-    const { id: toolId, partId, role: kind } = tool;
     return [{ toolId, kind, partId, odIn, regrinds: edge.edgeNo - 1, exposure }];
   });
 }

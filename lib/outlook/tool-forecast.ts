@@ -34,7 +34,7 @@ export interface ToolForecast {
   probabilityFinishes(ends: number): number;
 }
 
-/** What one tool has left. Undefined where it has no edge, or the connection or the material has no row. */
+/** What one tool has left; out for regrind, what it will have when it is back. Undefined where it has no edge, or the connection or the material has no row. */
 export function toolForecast(
   facts: ShopFacts,
   ensemble: Ensemble,
@@ -54,7 +54,8 @@ export function toolForecast(
     rework: false,
   });
   if (left === undefined) return undefined;
-  const edgeNo = facts.edges.filter((edge) => edge.toolId === toolId).length;
+  const edges = facts.edges.filter((edge) => edge.toolId === toolId).length;
+  const edgeNo = tool.state === 'regrind' ? edges + 1 : edges;
   return { toolId, cut, reasons, startKnown: !isUnknownStart(tool, { edgeNo }), ...answers(left) };
 }
 

@@ -1,5 +1,16 @@
 import { z } from 'zod';
-import { countField, dayField, entryIdField, keyField, momentField, nameField, textField } from './field';
+import {
+  countField,
+  dayField,
+  entryIdField,
+  form,
+  keyField,
+  measureField,
+  momentField,
+  nameField,
+  textField,
+  yesNoField,
+} from './field';
 import {
   CalibrationSchema,
   EdgeEndSchema,
@@ -10,8 +21,8 @@ import {
   MoveSchema,
   OrderSchema,
   RETURN_CONDITIONS,
+  rejectsField,
 } from './noun';
-import { REJECT_CAUSES } from './vocabulary';
 
 /**
  * What each command takes, parsed once at the door. `entryId` and `deviceAtMs` are made on the device; a command that
@@ -24,38 +35,29 @@ const entered = {
 };
 const aboutTool = { ...entered, toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.') };
 
-export const LogCutInput = z.object({
+export const LogCutInput = form({
   ...aboutTool,
   connectionId: keyField('The connection'),
   materialId: keyField('The material'),
   heat: textField('The heat', 40).default(''),
   ends: countField('Ends cut', { min: 1, max: 5000 }),
   goodEnds: countField('Good ends', { min: 0, max: 5000 }),
-  threadLength: z
-    .object({ typed: textField('The thread length', 24), unit: z.enum(['mm', 'in']) })
+  threadLength: form({
+    typed: textField('The thread length', 24),
+    unit: z.enum(['mm', 'in'], { error: 'The unit must be mm or in.' }),
+  })
     .nullable()
     .default(null),
-  dry: z.boolean().default(false),
-  rework: z.boolean().default(false),
-  rejects: z
-    .array(
-      z.object({
-        cause: z.enum(
-          REJECT_CAUSES.map((cause) => cause.code),
-          { error: 'A reject needs a cause from the list.' },
-        ),
-        count: countField('Rejects', { min: 1, max: 5000 }),
-      }),
-    )
-    .max(20)
-    .default([]),
+  dry: yesNoField('Cut dry').default(false),
+  rework: yesNoField('Cut again').default(false),
+  rejects: rejectsField.default([]),
   jobLineId: textField('The job line', 80).nullable().default(null),
   /** When it was cut, where that is not now. */
   cutAtMs: momentField('The day it was cut').nullable().default(null),
 });
 export type LogCut = z.output<typeof LogCutInput>;
 
-export const CorrectCutInput = z.object({
+export const CorrectCutInput = form({
   ...entered,
   targetId: entryIdField,
   /** The tool that it was really cut with, or null when nothing was cut at all. */
@@ -63,82 +65,86 @@ export const CorrectCutInput = z.object({
 });
 export type CorrectCut = z.output<typeof CorrectCutInput>;
 
-export const IssueToolInput = z.object({ ...aboutTool, ...IssueSchema.shape });
+export const IssueToolInput = form({ ...aboutTool, ...IssueSchema.shape });
 export type IssueTool = z.output<typeof IssueToolInput>;
 
-export const ReturnToolInput = z.object({
+export const ReturnToolInput = form({
   ...aboutTool,
   condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
 });
 export type ReturnTool = z.output<typeof ReturnToolInput>;
 
-export const MoveToolInput = z.object({ ...aboutTool, ...MoveSchema.shape });
+export const MoveToolInput = form({ ...aboutTool, ...MoveSchema.shape });
 export type MoveTool = z.output<typeof MoveToolInput>;
 
-export const EndEdgeInput = z.object({ ...aboutTool, ...EdgeEndSchema.shape });
+export const EndEdgeInput = form({ ...aboutTool, ...EdgeEndSchema.shape });
 export type EndEdge = z.output<typeof EndEdgeInput>;
 
-export const RenewEdgeInput = z.object({ ...aboutTool, onDay: dayField('The day it came back') });
+export const RenewEdgeInput = form({ ...aboutTool, onDay: dayField('The day it came back') });
 export type RenewEdge = z.output<typeof RenewEdgeInput>;
 
-export const RecordCalibrationInput = z.object({ ...aboutTool, ...CalibrationSchema.shape });
+export const RecordCalibrationInput = form({ ...aboutTool, ...CalibrationSchema.shape });
 export type RecordCalibration = z.output<typeof RecordCalibrationInput>;
 
-export const OpenFluidInput = z.object({ ...aboutTool, ...FluidOpenedSchema.shape });
+export const OpenFluidInput = form({ ...aboutTool, ...FluidOpenedSchema.shape });
 export type OpenFluid = z.output<typeof OpenFluidInput>;
 
-export const ReadFluidLevelInput = z.object({ ...aboutTool, ...FluidLevelSchema.shape });
+export const ReadFluidLevelInput = form({ ...aboutTool, ...FluidLevelSchema.shape });
 export type ReadFluidLevel = z.output<typeof ReadFluidLevelInput>;
 
 /** What a tool had cut before it came here, in shop words. */
-export const OpeningInput = z.discriminatedUnion('known', [
-  z.object({ known: z.literal('new') }),
-  z.object({ known: z.literal('unknown') }),
-  z.object({
-    known: z.literal('counted'),
-    connectionId: keyField('The connection'),
-    materialId: keyField('The material'),
-    ends: countField('Ends already cut', { min: 1, max: 100_000 }),
-  }),
-]);
+export const OpeningInput = z.discriminatedUnion(
+  'known',
+  [
+    form({ known: z.literal('new') }),
+    form({ known: z.literal('unknown') }),
+    form({
+      known: z.literal('counted'),
+      connectionId: keyField('The connection'),
+      materialId: keyField('The material'),
+      ends: countField('Ends already cut', { min: 1, max: 100_000 }),
+    }),
+  ],
+  { error: 'Say what it had cut before: nothing, not known, or counted.' },
+);
 
-export const ReceiveToolInput = z.object({
+export const ReceiveToolInput = form({
   ...aboutTool,
   partId: keyField('The part'),
   /** The hand as marked on the tool itself; null for a tool without a hand. */
-  hand: z.enum(['LH', 'RH']).nullable().default(null),
+  hand: z.enum(['LH', 'RH'], { error: 'The hand must be LH or RH.' }).nullable().default(null),
   lot: textField('The lot', 60).default(''),
   receivedOnDay: dayField('The day received'),
   opening: OpeningInput.default({ known: 'new' }),
   dueOnDay: dayField('The calibration due day').nullable().default(null),
   expiresOnDay: dayField('The shelf-life day').nullable().default(null),
   openedOnDay: dayField('The day opened').nullable().default(null),
-  levelMl: z.number().min(0).max(1_000_000).nullable().default(null),
+  levelMl: measureField('The level', { min: 0, max: 1_000_000 }).nullable().default(null),
   orderId: keyField('The order').nullable().default(null),
 });
 export type ReceiveTool = z.output<typeof ReceiveToolInput>;
 
-export const PlanJobInput = z.object({ ...entered, job: JobSchema });
+export const PlanJobInput = form({ ...entered, job: JobSchema });
 export type PlanJob = z.output<typeof PlanJobInput>;
 
-export const CloseJobInput = z.object({
+export const CloseJobInput = form({
   ...entered,
   jobId: keyField('The job'),
-  how: z.enum(['done', 'cancelled']),
+  how: z.enum(['done', 'cancelled'], { error: 'Say whether it is done or cancelled.' }),
 });
 export type CloseJob = z.output<typeof CloseJobInput>;
 
-export const PlaceOrderInput = z.object({ ...entered, order: OrderSchema });
+export const PlaceOrderInput = form({ ...entered, order: OrderSchema });
 export type PlaceOrder = z.output<typeof PlaceOrderInput>;
 
-export const SlipOrderInput = z.object({
+export const SlipOrderInput = form({
   ...entered,
   orderId: keyField('The order'),
   expectedOnDay: dayField('The new day'),
 });
 export type SlipOrder = z.output<typeof SlipOrderInput>;
 
-export const ReverseEntryInput = z.object({
+export const ReverseEntryInput = form({
   ...entered,
   targetId: entryIdField,
   reason: nameField('The reason', 300),

@@ -15,8 +15,8 @@ export function connectionKey(size: { num: number; den: number }, service: Servi
 export function readConnectionKey(
   key: string,
 ): { odNum: number; odDen: number; service: Service } | undefined {
-  const match = /^(\d{1,3})(?:-(\d{1,2}))?-(medium|high)$/.exec(key);
+  const match = /^([1-9]\d{0,2})(?:-([1-9]\d?))?-(medium|high)$/.exec(key);
   if (match === null) return undefined;
   const odDen = match[2] === undefined ? 1 : Number(match[2]);
-  return odDen === 0 ? undefined : { odNum: Number(match[1]), odDen, service: match[3] as Service };
+  return { odNum: Number(match[1]), odDen, service: match[3] as Service };
 }

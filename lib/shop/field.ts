@@ -69,3 +69,17 @@ export const momentField = (name: string) =>
     .int(`${name} must be a whole number of milliseconds.`)
     .min(631_152_000_000, `${name} lies before 1990.`)
     .max(7_258_118_400_000, `${name} lies after 2199.`);
+
+/** A group of fields sent as one. Keys that nobody asked for are left behind. */
+export const form = <S extends z.ZodRawShape>(fields: S) =>
+  z.object(fields, { error: 'What was sent cannot be read.' });
+
+/** A yes or no. */
+export const yesNoField = (name: string) => z.boolean({ error: `${name} must be yes or no.` });
+
+/** A list of at most `max`. */
+export const listField = <T extends z.ZodType>(name: string, item: T, max: number) =>
+  z.array(item, { error: `${name} must be a list.` }).max(max, `${name} are more than ${max}.`);
+
+/** A whole sum of millionths that can be held exactly. */
+export const microField = (name: string) => countField(name, { max: Number.MAX_SAFE_INTEGER });

@@ -1,5 +1,17 @@
 import { z } from 'zod';
-import { countField, dayField, keyField, measureField, nameField, textField } from './field';
+import {
+  countField,
+  dayField,
+  form,
+  keyField,
+  listField,
+  measureField,
+  microField,
+  momentField,
+  nameField,
+  textField,
+  yesNoField,
+} from './field';
 import { END_CAUSES, HANDS, OPERATIONS, REJECT_CAUSES, ROLES, SERVICES, TOOL_STATES } from './vocabulary';
 
 /**
@@ -10,11 +22,11 @@ import { END_CAUSES, HANDS, OPERATIONS, REJECT_CAUSES, ROLES, SERVICES, TOOL_STA
 export const PERSON_ROLES = ['attendant', 'lead', 'technician', 'quality'] as const;
 export type PersonRole = (typeof PERSON_ROLES)[number];
 
-export const ShopSchema = z.object({
+export const ShopSchema = form({
   name: nameField('The shop’s name'),
-  units: z.enum(['in', 'mm']).default('in'),
+  units: z.enum(['in', 'mm'], { error: 'The units must be in or mm.' }).default('in'),
   currency: z
-    .string()
+    .string({ error: 'The currency is needed.' })
     .regex(/^[A-Z]{3}$/, 'The currency is three letters, as in ISO 4217.')
     .default('USD'),
   /** Required probability for a line that can be remade, and for one that cannot. */
@@ -27,14 +39,14 @@ export const ShopSchema = z.object({
 });
 export type Shop = z.infer<typeof ShopSchema>;
 
-export const PersonSchema = z.object({
+export const PersonSchema = form({
   id: keyField('The person’s key'),
   name: nameField('The name', 40),
   role: z.enum(PERSON_ROLES, { error: 'The role must be attendant, lead, technician or quality.' }),
 });
 export type Person = z.infer<typeof PersonSchema>;
 
-export const ConnectionSchema = z.object({
+export const ConnectionSchema = form({
   id: keyField('The connection’s key'),
   odNum: countField('The tube size', { min: 1, max: 999 }),
   odDen: countField('The tube size', { min: 1, max: 64 }),
@@ -48,12 +60,12 @@ export const ConnectionSchema = z.object({
   /** How many turns NOT GO may run on; null: no rule given, so nobody may assume one. */
   notGoTurnsMax: measureField('NOT GO turns', { min: 0, max: 10 }).nullable(),
   /** True once the shop has checked the row against the fitting maker's manual. */
-  confirmed: z.boolean(),
-  inUse: z.boolean(),
+  confirmed: yesNoField('Confirmed'),
+  inUse: yesNoField('In use'),
 });
 export type Connection = z.infer<typeof ConnectionSchema>;
 
-export const MaterialSchema = z.object({
+export const MaterialSchema = form({
   id: keyField('The material’s key'),
   name: nameField('The material’s name', 60),
   condition: textField('The condition', 60),
@@ -61,34 +73,36 @@ export const MaterialSchema = z.object({
   factor: measureField('The wear factor', { min: 0.05, max: 50 }),
   /** Give or take this factor: the 10–90 % band is factor ÷ this … factor × this. 1 for the reference itself. */
   factorGiveOrTake: measureField('Give or take', { min: 1, max: 20 }),
-  isReference: z.boolean(),
+  isReference: yesNoField('Reference'),
 });
 export type Material = z.infer<typeof MaterialSchema>;
 
-export const PartSchema = z.object({
+export const PartSchema = form({
   id: keyField('The part’s key'),
   role: z.enum(ROLES, { error: 'The kind of part is not one we know.' }),
   name: nameField('The part’s name', 100),
   /** What an order line spells out, e.g. "9/16-18 UNF-LH, split". */
   designation: textField('The designation', 100),
-  hand: z.enum(HANDS).nullable(),
-  adjustable: z.boolean(),
+  hand: z.enum(HANDS, { error: 'The hand must be LH or RH.' }).nullable(),
+  adjustable: yesNoField('Adjustable'),
   /** Matched blades are ground together and kept as one tool. */
-  matchedPair: z.boolean(),
+  matchedPair: yesNoField('Matched pair'),
   regrindLimit: countField('The regrind limit', { max: 20 }),
-  fitsConnectionIds: z.array(keyField('A connection')).max(100),
+  fitsConnectionIds: listField('The connections', keyField('A connection'), 100),
   supplier: textField('The supplier', 80),
   priceMinor: countField('The price', { max: 100_000_000 }).nullable(),
   leadTimeDays: countField('The lead time', { max: 1000 }).nullable(),
-  permittedMaterialIds: z.union([z.literal('all'), z.array(keyField('A material')).max(100)]),
-  chlorinated: z.enum(['yes', 'no', 'unknown']),
+  permittedMaterialIds: z.union([z.literal('all'), listField('The materials', keyField('A material'), 100)], {
+    error: 'The permitted materials must be all, or a list of at most 100.',
+  }),
+  chlorinated: z.enum(['yes', 'no', 'unknown'], { error: 'Chlorinated must be yes, no or unknown.' }),
   openedLifeDays: countField('Opened life', { max: 5000 }).nullable(),
   dropsPerMl: measureField('Drops per mL', { min: 5, max: 200 }).nullable(),
 });
 export type Part = z.infer<typeof PartSchema>;
 
 /** "A 9⁄16 die is good for about 150 threads, give or take a factor of two." */
-export const LifeGuessSchema = z.object({
+export const LifeGuessSchema = form({
   partId: keyField('The part'),
   connectionId: keyField('The connection'),
   ends: measureField('The typical life', { min: 1, max: 1_000_000 }),
@@ -98,33 +112,35 @@ export type LifeGuess = z.infer<typeof LifeGuessSchema>;
 
 export const JOB_VALUES = ['ordinary', 'precious'] as const;
 
-export const JobLineSchema = z
-  .object({
-    lineNo: countField('The line number', { min: 1, max: 999 }),
-    connectionId: keyField('The connection'),
-    materialId: keyField('The material'),
-    heat: textField('The heat', 40),
-    ends: countField('Ends', { min: 1, max: 100_000 }),
-    operations: z.array(z.enum(OPERATIONS)).min(1, 'Say what is done: cone, thread or assemble.'),
-    startOnDay: dayField('The start day'),
-    dueOnDay: dayField('The due day'),
-    /** `precious`: it cannot be remade, so the plan asks for more certainty. */
-    value: z.enum(JOB_VALUES),
-  })
-  .refine((line) => line.dueOnDay >= line.startOnDay, {
-    message: 'The due day lies before the start day.',
-    path: ['dueOnDay'],
-  });
+export const JobLineSchema = form({
+  lineNo: countField('The line number', { min: 1, max: 999 }),
+  connectionId: keyField('The connection'),
+  materialId: keyField('The material'),
+  heat: textField('The heat', 40),
+  ends: countField('Ends', { min: 1, max: 100_000 }),
+  operations: listField(
+    'The operations',
+    z.enum(OPERATIONS, { error: 'An operation must be cone, thread or assemble.' }),
+    OPERATIONS.length,
+  ).min(1, 'Say what is done: cone, thread or assemble.'),
+  startOnDay: dayField('The start day'),
+  dueOnDay: dayField('The due day'),
+  /** `precious`: it cannot be remade, so the plan asks for more certainty. */
+  value: z.enum(JOB_VALUES, { error: 'The value must be ordinary or precious.' }),
+}).refine((line) => line.dueOnDay >= line.startOnDay, {
+  message: 'The due day lies before the start day.',
+  path: ['dueOnDay'],
+});
 export type JobLine = z.infer<typeof JobLineSchema>;
 
-export const JobSchema = z.object({
+export const JobSchema = form({
   id: keyField('The job number'),
   title: textField('The job’s title', 120),
-  lines: z.array(JobLineSchema).min(1, 'A job needs at least one line.').max(200),
+  lines: listField('The lines', JobLineSchema, 200).min(1, 'A job needs at least one line.'),
 });
 export type Job = z.infer<typeof JobSchema>;
 
-export const OrderSchema = z.object({
+export const OrderSchema = form({
   id: keyField('The order number'),
   partId: keyField('The part'),
   quantity: countField('The quantity', { min: 1, max: 10_000 }),
@@ -134,23 +150,27 @@ export const OrderSchema = z.object({
 export type Order = z.infer<typeof OrderSchema>;
 
 /** What a tool had cut before it was first entered here. */
-export const OpeningSchema = z.discriminatedUnion('known', [
-  z.object({ known: z.literal('new') }),
-  z.object({ known: z.literal('unknown') }),
-  z.object({
-    known: z.literal('counted'),
-    connectionId: keyField('The connection'),
-    materialId: keyField('The material'),
-    ends: countField('Ends already cut', { min: 1, max: 100_000 }),
-    exposureMicro: z.number().int().min(0).max(Number.MAX_SAFE_INTEGER),
-  }),
-]);
+export const OpeningSchema = z.discriminatedUnion(
+  'known',
+  [
+    form({ known: z.literal('new') }),
+    form({ known: z.literal('unknown') }),
+    form({
+      known: z.literal('counted'),
+      connectionId: keyField('The connection'),
+      materialId: keyField('The material'),
+      ends: countField('Ends already cut', { min: 1, max: 100_000 }),
+      exposureMicro: microField('The exposure'),
+    }),
+  ],
+  { error: 'Say what it had cut before: nothing, not known, or counted.' },
+);
 export type Opening = z.infer<typeof OpeningSchema>;
 
-export const ReceiptSchema = z.object({
+export const ReceiptSchema = form({
   partId: keyField('The part'),
-  role: z.enum(ROLES),
-  hand: z.enum(HANDS).nullable(),
+  role: z.enum(ROLES, { error: 'The kind of part is not one we know.' }),
+  hand: z.enum(HANDS, { error: 'The hand must be LH or RH.' }).nullable(),
   lot: textField('The lot', 60),
   receivedOnDay: dayField('The day received'),
   opening: OpeningSchema,
@@ -162,35 +182,40 @@ export const ReceiptSchema = z.object({
 });
 export type Receipt = z.infer<typeof ReceiptSchema>;
 
-export const CutSchema = z
-  .object({
-    operation: z.enum(['cone', 'thread'], { error: 'Say whether cones or threads were cut.' }),
-    connectionId: keyField('The connection'),
-    materialId: keyField('The material'),
-    heat: textField('The heat', 40),
-    ends: countField('Ends cut', { min: 1, max: 5000 }),
-    goodEnds: countField('Good ends', { min: 0, max: 5000 }),
-    /** Thread length of each end where it differs from the connection's; null: the connection's own. */
-    threadLengthMm: measureField('The thread length', { min: 1, max: 200 }).nullable(),
-    /** What was typed, kept beside the converted value. */
-    threadLengthTyped: textField('The thread length as typed', 32),
-    dry: z.boolean(),
-    rework: z.boolean(),
-    rejects: z
-      .array(
-        z.object({
-          cause: z.enum(REJECT_CAUSES.map((cause) => cause.code)),
-          count: countField('Rejects', { min: 1, max: 5000 }),
-        }),
-      )
-      .max(20),
-    jobLineId: textField('The job line', 80).nullable(),
-    cutAtMs: z.number().int(),
-    /** Base exposure of the whole row in millionths of a turn (thread) or of a mm³ (cone). */
-    exposureMicro: z.number().int().min(0).max(Number.MAX_SAFE_INTEGER),
-    /** The reversed entry that this one replaces. */
-    correctsId: textField('The corrected entry', 64).nullable(),
-  })
+/** Ends that were refused, by cause. */
+export const rejectsField = listField(
+  'The rejects',
+  form({
+    cause: z.enum(
+      REJECT_CAUSES.map((cause) => cause.code),
+      { error: 'A reject needs a cause from the list.' },
+    ),
+    count: countField('Rejects', { min: 1, max: 5000 }),
+  }),
+  20,
+);
+
+export const CutSchema = form({
+  operation: z.enum(['cone', 'thread'], { error: 'Say whether cones or threads were cut.' }),
+  connectionId: keyField('The connection'),
+  materialId: keyField('The material'),
+  heat: textField('The heat', 40),
+  ends: countField('Ends cut', { min: 1, max: 5000 }),
+  goodEnds: countField('Good ends', { min: 0, max: 5000 }),
+  /** Thread length of each end where it differs from the connection's; null: the connection's own. */
+  threadLengthMm: measureField('The thread length', { min: 1, max: 200 }).nullable(),
+  /** What was typed, kept beside the converted value. */
+  threadLengthTyped: textField('The thread length as typed', 32),
+  dry: yesNoField('Cut dry'),
+  rework: yesNoField('Cut again'),
+  rejects: rejectsField,
+  jobLineId: textField('The job line', 80).nullable(),
+  cutAtMs: momentField('The day it was cut'),
+  /** Base exposure of the whole row in millionths of a turn (thread) or of a mm³ (cone). */
+  exposureMicro: microField('The exposure'),
+  /** The reversed entry that this one replaces. */
+  correctsId: textField('The corrected entry', 64).nullable(),
+})
   .refine((cut) => cut.goodEnds <= cut.ends, { message: 'More good ends than ends cut.', path: ['goodEnds'] })
   .refine((cut) => cut.rejects.reduce((sum, reject) => sum + reject.count, 0) <= cut.ends - cut.goodEnds, {
     message: 'The rejects by cause add up to more than the ends that were not good.',
@@ -198,35 +223,35 @@ export const CutSchema = z
   });
 export type Cut = z.infer<typeof CutSchema>;
 
-export const IssueSchema = z.object({
+export const IssueSchema = form({
   toPersonId: keyField('Who it goes to'),
   jobLineId: textField('The job line', 80).nullable(),
   bench: textField('The bench', 24),
 });
 export const RETURN_CONDITIONS = ['ok', 'dull', 'damaged', 'unsure'] as const;
-export const ReturnSchema = z.object({
+export const ReturnSchema = form({
   condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
 });
-export const MoveSchema = z.object({
+export const MoveSchema = form({
   to: z.enum(TOOL_STATES, { error: 'Say where it goes.' }),
   backOnDay: dayField('The day it is expected back').nullable(),
 });
-export const EdgeEndSchema = z.object({
+export const EdgeEndSchema = form({
   cause: z.enum(
     END_CAUSES.map((cause) => cause.code),
     { error: 'Say why its life ended.' },
   ),
-  to: z.enum(['scrapped', 'regrind', 'quarantined']),
+  to: z.enum(['scrapped', 'regrind', 'quarantined'], { error: 'Say where it goes.' }),
 });
-export const RenewalSchema = z.object({ onDay: dayField('The day it came back') });
-export const CalibrationSchema = z.object({
+export const RenewalSchema = form({ onDay: dayField('The day it came back') });
+export const CalibrationSchema = form({
   onDay: dayField('The day of calibration'),
   result: z.enum(['pass', 'fail'], { error: 'Say whether it passed.' }),
   dueOnDay: dayField('The next due day').nullable(),
   certificate: textField('The certificate', 60),
 });
-export const FluidOpenedSchema = z.object({ onDay: dayField('The day opened') });
-export const FluidLevelSchema = z.object({
+export const FluidOpenedSchema = form({ onDay: dayField('The day opened') });
+export const FluidLevelSchema = form({
   levelMl: measureField('The level', { min: 0, max: 1_000_000 }),
   onDay: dayField('The day read'),
 });

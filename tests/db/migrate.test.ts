@@ -39,7 +39,10 @@ it('takes only the steps that are new', () => {
 it('leaves version and tables untouched when a step fails half-way', () => {
   const client = new SqliteDatabase(':memory:');
   migrate(client, folder);
-  writeFileSync(join(folder, '0002_breaks.sql'), 'CREATE TABLE second (b INTEGER) STRICT; INSERT INTO nowhere VALUES (1);');
+  writeFileSync(
+    join(folder, '0002_breaks.sql'),
+    'CREATE TABLE second (b INTEGER) STRICT; INSERT INTO nowhere VALUES (1);',
+  );
   expect(() => migrate(client, folder)).toThrow('no such table: nowhere');
   expect(versionOf(client)).toBe(1);
   expect(tablesOf(client)).toEqual(['first']);

@@ -48,6 +48,9 @@ it('refuses a newer database and lets go of the file', () => {
 
 it('refuses a file that is no database', () => {
   const file = join(folder, 'letter.txt');
-  writeFileSync(file, 'Dear crib, this is no database at all, only a letter that is long enough. '.repeat(20));
+  writeFileSync(
+    file,
+    'Dear crib, this is no database at all, only a letter that is long enough. '.repeat(20),
+  );
   expect(() => openDb(file)).toThrow('file is not a database');
 });

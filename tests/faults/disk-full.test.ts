@@ -31,6 +31,11 @@ it('a full disk refuses the entry with a sentence, leaves nothing of it, and kee
 
   function log() {
     const row = { toolId: 'D-56-01', connectionId: HIGH.id, materialId: '316', ends: 3, goodEnds: 3 };
-    return logCut(db, may('log-cut'), LogCutInput.parse({ ...entered(), ...row, reason: 'x'.repeat(300) }), ENV);
+    return logCut(
+      db,
+      may('log-cut'),
+      LogCutInput.parse({ ...entered(), ...row, reason: 'x'.repeat(300) }),
+      ENV,
+    );
   }
 });

@@ -40,7 +40,9 @@ export function startChild(script: string, args: readonly string[]): Child {
     process: child,
     nextLine: () => {
       const line = lines.shift();
-      return line === undefined ? new Promise((resolve, reject) => waiting.push({ resolve, reject })) : Promise.resolve(line);
+      return line === undefined
+        ? new Promise((resolve, reject) => waiting.push({ resolve, reject }))
+        : Promise.resolve(line);
     },
     say: (line) => child.stdin.write(`${line}\n`),
     kill: async () => {

@@ -1,12 +1,12 @@
-import type { Actor } from '@/lib/access/actor';
-import { type Action, type Permit, permit } from '@/lib/access/permit';
-import { setNoun } from '@/db/commands/set-noun';
 import { receiveTool } from '@/db/commands/receive-tool';
+import { setNoun } from '@/db/commands/set-noun';
 import type { Env } from '@/db/ledger/ledger';
 import { type Db, openDb } from '@/db/open';
+import type { Actor } from '@/lib/access/actor';
+import { type Action, type Permit, permit } from '@/lib/access/permit';
+import type { Result } from '@/lib/result';
 import { ReceiveToolInput } from '@/lib/shop/command-input';
 import type { Connection, Material, Part, Person } from '@/lib/shop/noun';
-import type { Result } from '@/lib/result';
 
 /** 2026-03-02 08:00 UTC: the moment that all test shops live at unless a test says otherwise. */
 export const NOW_MS = Date.UTC(2026, 2, 2, 8);

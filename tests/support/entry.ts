@@ -5,15 +5,30 @@ import type { Role } from '@/lib/shop/vocabulary';
 import { must, NOW_MS } from './db';
 
 /** An entry as the ledger would hold it, without a database. */
-export function entry<K extends EntryKind>(kind: K, subjectId: string, payload: PayloadOf<K>, over = {}): Entry {
+export function entry<K extends EntryKind>(
+  kind: K,
+  subjectId: string,
+  payload: PayloadOf<K>,
+  over = {},
+): Entry {
   const envelope = { id: 'entry-under-test', subjectId, deviceAtMs: NOW_MS, reason: '' };
   return { ...envelope, kind, payload, seq: 1, actorId: 'robin', serverAtMs: NOW_MS, ...over } as Entry;
 }
 
 /** The content of a receipt, new and without dates unless said otherwise. */
-export function receipt(role: Role, over: Partial<PayloadOf<'tool-received'>> = {}): PayloadOf<'tool-received'> {
+export function receipt(
+  role: Role,
+  over: Partial<PayloadOf<'tool-received'>> = {},
+): PayloadOf<'tool-received'> {
   return {
-    ...{ partId: `${role}-part`, role, hand: null, lot: '', receivedOnDay: '2026-03-02', opening: { known: 'new' } },
+    ...{
+      partId: `${role}-part`,
+      role,
+      hand: null,
+      lot: '',
+      receivedOnDay: '2026-03-02',
+      opening: { known: 'new' },
+    },
     ...{ dueOnDay: null, expiresOnDay: null, openedOnDay: null, levelMl: null, orderId: null },
     ...over,
   };
@@ -29,7 +44,14 @@ export function toolAfter(role: Role, ...later: Entry[]): ToolRecord {
 export function cut(over: Partial<PayloadOf<'cut-logged'>> = {}): PayloadOf<'cut-logged'> {
   return {
     ...{ operation: 'thread', connectionId: '9-16-high', materialId: '316', heat: '', ends: 2, goodEnds: 2 },
-    ...{ threadLengthMm: null, threadLengthTyped: '', dry: false, rework: false, rejects: [], jobLineId: null },
+    ...{
+      threadLengthMm: null,
+      threadLengthTyped: '',
+      dry: false,
+      rework: false,
+      rejects: [],
+      jobLineId: null,
+    },
     ...{ cutAtMs: NOW_MS, exposureMicro: 21_000_000, correctsId: null },
     ...over,
   };

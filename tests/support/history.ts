@@ -33,7 +33,11 @@ const PART_OF = { D: DIE, B: BLADE, G: RING, F: FLUID } as const;
 
 const toolId = fc.constantFrom(...TOOLS, ...TOOLS, ...TOOLS.slice(0, 3), ...TOOLS.slice(0, 3), 'D-NOWHERE');
 /** Mostly what the shop has, so that histories get somewhere; now and then what it has not. */
-const connectionId = fc.constantFrom(...[MEDIUM.id, HIGH.id].flatMap((id) => Array(8).fill(id)), QUARTER.id, 'none-high');
+const connectionId = fc.constantFrom(
+  ...[MEDIUM.id, HIGH.id].flatMap((id) => Array(8).fill(id)),
+  QUARTER.id,
+  'none-high',
+);
 const materialId = fc.constantFrom(...['316', '2507'].flatMap((id) => Array(8).fill(id)), 'unobtainium');
 const day = fc.constantFrom('2026-03-02', '2026-06-30', '2027-03-01');
 const person = fc.constantFrom('robin', 'ash', 'nobody');
@@ -49,7 +53,13 @@ const deed = fc.oneof(
       ...{ toolId, connectionId, materialId, dry: fc.boolean(), rework: fc.boolean() },
       ends: fc.integer({ min: 1, max: 60 }),
       bad: fc.integer({ min: 0, max: 3 }),
-      threadLength: fc.constantFrom(null, null, null, { typed: '12', unit: 'mm' }, { typed: '12', unit: 'in' }),
+      threadLength: fc.constantFrom(
+        null,
+        null,
+        null,
+        { typed: '12', unit: 'mm' },
+        { typed: '12', unit: 'in' },
+      ),
       cutAgoMs: fc.constantFrom(null, null, null, 0, 3_600_000, -60 * 3_600_000),
     }),
   },
@@ -119,7 +129,11 @@ const deed = fc.oneof(
   },
   {
     weight: 1,
-    arbitrary: fc.record({ do: fc.constant('level' as const), toolId, levelMl: fc.integer({ max: 1000, min: 0 }) }),
+    arbitrary: fc.record({
+      do: fc.constant('level' as const),
+      toolId,
+      levelMl: fc.integer({ max: 1000, min: 0 }),
+    }),
   },
   { weight: 4, arbitrary: fc.record({ do: fc.constant('reverse' as const), which }) },
   {
@@ -152,7 +166,10 @@ export interface Past {
 
 /** Turns an act into a command with a fixed entry ID; `past` is what was recorded so far. */
 export function toSend({ deed, actor, clockOffMs }: Act, no: number, past: Past): Send {
-  const entered = { entryId: `act-${String(no).padStart(5, '0')}`, deviceAtMs: NOW_MS + no * 60_000 + clockOffMs };
+  const entered = {
+    entryId: `act-${String(no).padStart(5, '0')}`,
+    deviceAtMs: NOW_MS + no * 60_000 + clockOffMs,
+  };
   return commandOf(deed, actor, entered, past);
 }
 
@@ -192,7 +209,12 @@ function commandOf(
       return (db, env) => renewEdge(db, may('renew-edge', actor), input, env);
     }
     case 'calibrate': {
-      const input = RecordCalibrationInput.parse({ ...entered, ...deed, onDay: '2026-03-02', certificate: '' });
+      const input = RecordCalibrationInput.parse({
+        ...entered,
+        ...deed,
+        onDay: '2026-03-02',
+        certificate: '',
+      });
       return (db, env) => recordCalibration(db, may('record-calibration', actor), input, env);
     }
     case 'open': {
@@ -204,12 +226,20 @@ function commandOf(
       return (db, env) => readFluidLevel(db, may('keep-fluid', actor), input, env);
     }
     case 'reverse': {
-      const input = ReverseEntryInput.parse({ ...entered, targetId: pick(past.all, deed.which), reason: 'a slip' });
+      const input = ReverseEntryInput.parse({
+        ...entered,
+        targetId: pick(past.all, deed.which),
+        reason: 'a slip',
+      });
       return (db, env) => reverseEntry(db, may('reverse-entry', actor), input, env);
     }
     case 'correct': {
       const { rightToolId } = deed;
-      const input = CorrectCutInput.parse({ ...entered, targetId: pick(deed.which < 6 ? past.cuts : past.all, deed.which), rightToolId });
+      const input = CorrectCutInput.parse({
+        ...entered,
+        targetId: pick(deed.which < 6 ? past.cuts : past.all, deed.which),
+        rightToolId,
+      });
       return (db, env) => correctCut(db, may('reverse-entry', actor), input, env);
     }
   }

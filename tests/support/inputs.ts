@@ -1,3 +1,4 @@
+import type { ZodType } from 'zod';
 import * as input from '@/lib/shop/command-input';
 import * as noun from '@/lib/shop/noun';
 import { HIGH, MATERIALS, NOW_MS, part } from './db';
@@ -8,9 +9,23 @@ const line = {
   ...{ lineNo: 1, connectionId: HIGH.id, materialId: '316', heat: 'A1', ends: 20, operations: ['thread'] },
   ...{ startOnDay: '2026-03-09', dueOnDay: '2026-03-13', value: 'ordinary' },
 };
-const order = { id: 'PO-1', partId: 'die-56', quantity: 3, placedOnDay: '2026-02-01', expectedOnDay: '2026-03-01' };
+const order = {
+  id: 'PO-1',
+  partId: 'die-56',
+  quantity: 3,
+  placedOnDay: '2026-02-01',
+  expectedOnDay: '2026-03-01',
+};
 const row = {
-  ...{ connectionId: HIGH.id, materialId: '316', heat: 'A1', ends: 5, goodEnds: 4, dry: false, rework: false },
+  ...{
+    connectionId: HIGH.id,
+    materialId: '316',
+    heat: 'A1',
+    ends: 5,
+    goodEnds: 4,
+    dry: false,
+    rework: false,
+  },
   ...{ rejects: [{ cause: 'go-tight', count: 1 }], jobLineId: 'J-1.1', cutAtMs: NOW_MS },
 };
 const receipt = {
@@ -20,7 +35,7 @@ const receipt = {
 const counted = { known: 'counted', connectionId: HIGH.id, materialId: '316', ends: 9 };
 
 /** Every schema at the door with something that it takes. */
-export const TAKEN: Record<string, readonly [schema: { safeParse: (typeof noun.ShopSchema)['safeParse'] }, value: object]> = {
+export const TAKEN: Record<string, readonly [schema: ZodType<object>, value: object]> = {
   LogCutInput: [input.LogCutInput, { ...about, ...row, threadLength: { typed: '11.1', unit: 'mm' } }],
   CorrectCutInput: [input.CorrectCutInput, { ...entered, targetId: 'entry-000002', rightToolId: 'D-56-02' }],
   IssueToolInput: [input.IssueToolInput, { ...about, toPersonId: 'ash', jobLineId: 'J-1.1', bench: '4' }],
@@ -53,16 +68,41 @@ export const TAKEN: Record<string, readonly [schema: { safeParse: (typeof noun.S
   MaterialSchema: [noun.MaterialSchema, MATERIALS[0] ?? {}],
   PartSchema: [
     noun.PartSchema,
-    part({ id: 'p', role: 'fluid', permittedMaterialIds: ['316'], dropsPerMl: 30, leadTimeDays: 3, priceMinor: 5 }),
+    part({
+      id: 'p',
+      role: 'fluid',
+      permittedMaterialIds: ['316'],
+      dropsPerMl: 30,
+      leadTimeDays: 3,
+      priceMinor: 5,
+    }),
   ],
-  LifeGuessSchema: [noun.LifeGuessSchema, { partId: 'die-56', connectionId: HIGH.id, ends: 150, giveOrTake: 2 }],
+  LifeGuessSchema: [
+    noun.LifeGuessSchema,
+    { partId: 'die-56', connectionId: HIGH.id, ends: 150, giveOrTake: 2 },
+  ],
   JobLineSchema: [noun.JobLineSchema, line],
   OrderSchema: [noun.OrderSchema, order],
 };
 
 /** What nobody means to send, but somebody will. */
 export const HOSTILE: readonly unknown[] = [
-  ...[undefined, null, true, {}, [], [[]], [null], '', ' ', 'x'.repeat(100_000), '\u0000', 'a\u202eb', '\u200b', '\ud800'],
+  ...[
+    undefined,
+    null,
+    true,
+    {},
+    [],
+    [[]],
+    [null],
+    '',
+    ' ',
+    'x'.repeat(100_000),
+    '\u0000',
+    'a\u202eb',
+    '\u200b',
+    '\ud800',
+  ],
   ...[Number.NaN, Number.POSITIVE_INFINITY, -1, -0.5, 1e308, 2 ** 53, 0.1, 1n, new Date(0), () => 1],
   ...['__proto__', 'constructor', '2026-02-30', '2026-13-01', '9999-12-31', `'; DROP TABLE entry; --`],
   JSON.parse('{"__proto__": {"ok": true}}'),

@@ -42,7 +42,8 @@ function newTool(payload: any): NaiveTool {
   const { role, opening, dueOnDay, openedOnDay, levelMl } = payload;
   const edgeNo = role === 'die' || role === 'blade' ? 1 : 0;
   const tool = { state: 'in-crib', holderId: null, edgeNo, dueOnDay, openedOnDay, levelMl, use: {} };
-  if (opening.known === 'counted') add(tool, { ...opening, goodEnds: opening.ends, dry: false, rework: false });
+  if (opening.known === 'counted')
+    add(tool, { ...opening, goodEnds: opening.ends, dry: false, rework: false });
   return tool;
 }
 

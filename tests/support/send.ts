@@ -48,8 +48,20 @@ export function sender(db: Db) {
       return renewEdge(db, may('renew-edge'), parse(input.RenewEdgeInput, fields), ENV);
     },
     calibrate: (toolId: string, over: Fields = {}) => {
-      const fields = { toolId, onDay: '2026-03-02', result: 'pass', dueOnDay: '2027-03-01', certificate: '', ...over };
-      return recordCalibration(db, may('record-calibration'), parse(input.RecordCalibrationInput, fields), ENV);
+      const fields = {
+        toolId,
+        onDay: '2026-03-02',
+        result: 'pass',
+        dueOnDay: '2027-03-01',
+        certificate: '',
+        ...over,
+      };
+      return recordCalibration(
+        db,
+        may('record-calibration'),
+        parse(input.RecordCalibrationInput, fields),
+        ENV,
+      );
     },
     open: (toolId: string, onDay: string) =>
       openFluid(db, may('keep-fluid'), parse(input.OpenFluidInput, { toolId, onDay }), ENV),
@@ -77,7 +89,12 @@ export function sender(db: Db) {
 }
 
 /** A row of a kept table, by one column. */
-export function row(db: Db, table: string, column: string, value: string): Record<string, unknown> | undefined {
+export function row(
+  db: Db,
+  table: string,
+  column: string,
+  value: string,
+): Record<string, unknown> | undefined {
   const sql = `SELECT * FROM ${table} WHERE ${column} = ?`;
   return db.$client.prepare(sql).get(value) as Record<string, unknown> | undefined;
 }

@@ -7,13 +7,13 @@ import { TubeEnd, type TubeEndProps } from './tube-end';
 type Passed = Pick<TubeEndProps, 'pxPerIn' | 'view' | 'unit' | 'framed' | 'decorative'>;
 
 export function ConnectionEnd({ connection, ...passed }: Passed & { readonly connection: Connection }) {
-  const { odNum, odDen, noseMm, threadLengthMm, tpi, hand, service, coneAngleDeg } = connection;
+  const { odNum, odDen, noseMm, threadLengthMm, tpi, hand, service, coneAngleDeg, confirmed } = connection;
   return (
     <TubeEnd
       odIn={odNum / odDen}
       noseIn={mmToIn(noseMm)}
       threadLengthIn={mmToIn(threadLengthMm)}
-      {...{ tpi, hand, service, coneAngleDeg }}
+      {...{ tpi, hand, service, coneAngleDeg, confirmed }}
       {...passed}
     />
   );

@@ -6,6 +6,8 @@ import { type Line, silhouette, stations, type TubeEndShape, threadLines } from 
 
 const MARGIN = { left: 76, right: 10, top: 44, bottom: 64 };
 const NOSE_GAP = 112;
+/** About the width of a letter of a label. */
+const LETTER_PX = 7.5;
 
 interface Props {
   readonly shape: TubeEndShape;
@@ -13,9 +15,11 @@ interface Props {
   readonly pxPerIn: number;
   readonly unit: LengthUnit;
   readonly title: string | undefined;
+  /** Whether the shop has checked the figures against the fitting maker's manual. */
+  readonly confirmed: boolean;
 }
 
-export function TubeDrawing({ shape, boreIn, pxPerIn, unit, title }: Props) {
+export function TubeDrawing({ shape, boreIn, pxPerIn, unit, title, confirmed }: Props) {
   const at = stations(shape);
   const od = shape.odIn * pxPerIn;
   const rise = Math.max(od, 44);
@@ -27,6 +31,9 @@ export function TubeDrawing({ shape, boreIn, pxPerIn, unit, title }: Props) {
   const height = MARGIN.top + rise + MARGIN.bottom;
   const text = (value: number) => lengthText(value * 25.4, unit);
   const nose = shape.noseIn / 2;
+  const thread = `${inches(shape.odIn)}-${shape.tpi} ${shape.hand}`;
+  // The cone's label stands under the cone, or after the thread's label where the tube is too short for both.
+  const coneLabelX = Math.max(px(at.nose) - 4, px(at.threadStart) + (thread.length + 2) * LETTER_PX);
   const draw = (line: Line) => ({ x1: px(line.x1), y1: py(line.y1), x2: px(line.x2), y2: py(line.y2) });
   return (
     <figure className={styles.figure}>
@@ -83,15 +90,17 @@ export function TubeDrawing({ shape, boreIn, pxPerIn, unit, title }: Props) {
           text={text(shape.threadLengthIn)}
         />
         <text className={styles.label} x={px(at.threadStart)} y={axis + od / 2 + 22}>
-          {`${inches(shape.odIn)}-${shape.tpi} ${shape.hand}`}
+          {thread}
         </text>
-        <text className={styles.labelQuiet} x={px(at.nose) + 24} y={axis + od / 2 + 22} textAnchor="middle">
+        <text className={styles.labelQuiet} x={coneLabelX} y={axis + od / 2 + 22}>
           {`${shape.coneAngleDeg}° cone`}
         </text>
         <ScaleBar x={px(0)} y={height - 16} pxPerIn={pxPerIn} unit={unit} />
       </svg>
       <figcaption className={styles.caption}>
-        Drawn to scale from example dimensions. Confirm in the fitting maker’s manual.
+        {confirmed
+          ? 'Drawn to scale from the shop’s size table. The fitting maker’s manual rules.'
+          : 'Drawn to scale from example dimensions. Confirm in the fitting maker’s manual.'}
       </figcaption>
     </figure>
   );

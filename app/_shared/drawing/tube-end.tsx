@@ -30,6 +30,8 @@ export interface TubeEndProps {
   readonly unit?: LengthUnit;
   readonly framed?: boolean;
   readonly decorative?: boolean;
+  /** Whether the figures were checked against the fitting maker's manual; the drawing says so. */
+  readonly confirmed?: boolean;
 }
 
 export function TubeEnd(props: TubeEndProps) {
@@ -48,6 +50,7 @@ export function TubeEnd(props: TubeEndProps) {
       pxPerIn={props.pxPerIn ?? 112}
       unit={props.unit ?? 'in'}
       title={title}
+      confirmed={props.confirmed ?? false}
     />
   );
 }

@@ -2,8 +2,10 @@ import type { LineRow } from '@/db/queries/jobs';
 import type { LineVerdict } from '@/lib/capability/line-verdict';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { endsToMake, requiredProbability } from '@/lib/outlook/plan-facts';
-import { connectionText, readConnectionKey } from '@/lib/shop/connection-text';
+import { readConnectionKey } from '@/lib/shop/connection-text';
 import type { Connection, Material } from '@/lib/shop/noun';
+import { sizeLabel } from '@/lib/shop/size';
+import { SERVICE_LABEL } from '@/lib/shop/vocabulary';
 
 /** A line of the plan with everything that a screen says of it. */
 export interface PlanRow {
@@ -42,10 +44,11 @@ function planRow(outlook: Outlook, line: LineRow, verdict: LineVerdict): PlanRow
   };
 }
 
-/** The size as the shop says it, table row or not. */
+/** The size as a sentence says it, table row or not: "3⁄8 in medium pressure". */
 export function sizeTextOf(connections: readonly Connection[], connectionId: string): string {
   const size = connections.find(({ id }) => id === connectionId) ?? readConnectionKey(connectionId);
-  return size === undefined ? connectionId : connectionText(size);
+  if (size === undefined) return connectionId;
+  return `${sizeLabel({ num: size.odNum, den: size.odDen })} in ${SERVICE_LABEL[size.service]}`;
 }
 
 function materialText({ name, condition }: Material): string {

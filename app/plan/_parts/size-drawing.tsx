@@ -26,6 +26,6 @@ export function SizeWords({
   return size === undefined ? (
     connectionId
   ) : (
-    <SizeText odIn={size.odNum / size.odDen} service={size.service} />
+    <SizeText odIn={size.odNum / size.odDen} service={size.service} unit />
   );
 }

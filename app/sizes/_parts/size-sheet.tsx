@@ -27,7 +27,7 @@ export function SizeSheet({
       aside={status ? <VerdictMark verdict={status.verdict} /> : 'not in use'}
     >
       <div className="columns">
-        <ConnectionEnd connection={connection} view="drawing" unit={unit} />
+        <ConnectionEnd connection={connection} view="drawing" unit={unit} pxPerIn={150} />
         <KeyValue
           items={[
             {

@@ -41,11 +41,17 @@ describe('readCsv', () => {
 
   it('refuses hostile shapes in a sentence', () => {
     expect(grid(`a,b\n1,${'x'.repeat(1_000_000)}`)).toContain('Row 2 is longer than 100000 characters');
-    expect(grid(`${'c,'.repeat(9_999)}c\n1`)).toContain('10000 columns');
-    expect(grid(`a\n${'1\n'.repeat(200_001)}`)).toContain('200001 rows');
+    expect(grid(`${'c,'.repeat(9_999)}c\n1`)).toContain('more than 200 columns');
+    expect(grid(`a\n${'1\n'.repeat(200_001)}`)).toContain('more than 200000 rows');
     expect(grid('')).toContain('empty');
     expect(grid('\n\na,b')).toContain('first row is empty');
     expect(grid('a,b\r\n')).toContain('no rows below');
+  });
+
+  it('does not fill the memory with a file of nothing but line ends or commas', () => {
+    expect(grid(`a,b${'\n'.repeat(5_000_000)}`)).toContain('more than 200000 rows');
+    const wide = readCsv(utf8.encode(`a,b\n${`1${','.repeat(50_000)}\n`.repeat(50)}`));
+    expect(wide.ok && Math.max(...wide.value.rows.map((row) => row.length))).toBe(201);
   });
 
   it('never throws, whatever the bytes', () => {

@@ -1,7 +1,19 @@
 import { beforeEach, expect, it } from 'vitest';
 import { setNoun } from '@/db/commands/set-noun';
 import type { Db } from '@/db/open';
-import { BLADE, DIE, dump, ENV, envelope, HIGH, may, must, receive, sentence, testShop } from '../../support/db';
+import {
+  BLADE,
+  DIE,
+  dump,
+  ENV,
+  envelope,
+  HIGH,
+  may,
+  must,
+  receive,
+  sentence,
+  testShop,
+} from '../../support/db';
 import { sender } from '../../support/send';
 
 /** Ten turns to an end, to open the dies at round figures. */
@@ -40,11 +52,17 @@ it('40 ends logged on the wrong die: both lives come right, and both entries sta
     { entry_id: right.id, tool_id: 'D-56-06', reversed: 0 },
   ]);
   const [original, back, again] = db.$client
-    .prepare(`SELECT id, kind, reverses_id, reason, payload ->> 'correctsId' AS corrects FROM entry ORDER BY seq DESC LIMIT 3`)
+    .prepare(
+      `SELECT id, kind, reverses_id, reason, payload ->> 'correctsId' AS corrects FROM entry ORDER BY seq DESC LIMIT 3`,
+    )
     .all()
     .reverse() as Record<string, unknown>[];
   expect(original).toMatchObject({ id: wrong.id, kind: 'cut-logged' });
-  expect(back).toMatchObject({ kind: 'entry-reversed', reverses_id: wrong.id, reason: 'logged on the wrong tool' });
+  expect(back).toMatchObject({
+    kind: 'entry-reversed',
+    reverses_id: wrong.id,
+    reason: 'logged on the wrong tool',
+  });
   expect(again).toMatchObject({ id: right.id, kind: 'cut-logged', corrects: wrong.id });
 });
 

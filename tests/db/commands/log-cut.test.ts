@@ -1,6 +1,19 @@
 import { beforeEach, expect, it } from 'vitest';
 import type { Db } from '@/db/open';
-import { BLADE, BODY, DIE, dump, HIGH, MEDIUM, must, NOW_MS, QUARTER, receive, sentence, testShop } from '../../support/db';
+import {
+  BLADE,
+  BODY,
+  DIE,
+  dump,
+  HIGH,
+  MEDIUM,
+  must,
+  NOW_MS,
+  QUARTER,
+  receive,
+  sentence,
+  testShop,
+} from '../../support/db';
 import { row, sender } from '../../support/send';
 
 const HOUR_MS = 3_600_000;
@@ -18,8 +31,14 @@ beforeEach(() => {
 it('a row costs the edge its turns, from the connection or from the length typed', () => {
   const own = must(send.cut('D-56-01', 4));
   const typed = must(send.cut('D-56-01', 1, { threadLength: { typed: '12 mm', unit: 'mm' } }));
-  expect(row(db, 'cut', 'entry_id', own.id)).toMatchObject({ exposure_micro: 42_000_000, thread_length_mm: null });
-  expect(row(db, 'cut', 'entry_id', typed.id)).toMatchObject({ exposure_micro: 8_503_937, thread_length_mm: 12 });
+  expect(row(db, 'cut', 'entry_id', own.id)).toMatchObject({
+    exposure_micro: 42_000_000,
+    thread_length_mm: null,
+  });
+  expect(row(db, 'cut', 'entry_id', typed.id)).toMatchObject({
+    exposure_micro: 8_503_937,
+    thread_length_mm: 12,
+  });
   const { payload } = row(db, 'entry', 'id', typed.id) as { payload: string };
   expect(JSON.parse(payload).threadLengthTyped).toBe('12 mm');
 });
@@ -28,7 +47,9 @@ it('order follows the server, whatever the device’s clock says; the device’s
   const early = must(send.cut('D-56-01', 1, { deviceAtMs: NOW_MS + 24 * HOUR_MS }));
   const late = must(send.cut('D-56-01', 2, { deviceAtMs: NOW_MS - 24 * HOUR_MS }, { nowMs: NOW_MS + 1000 }));
   expect(late.seq).toBeGreaterThan(early.seq);
-  const kept = db.$client.prepare(`SELECT id, device_at_ms, server_at_ms FROM entry WHERE kind = 'cut-logged' ORDER BY seq`);
+  const kept = db.$client.prepare(
+    `SELECT id, device_at_ms, server_at_ms FROM entry WHERE kind = 'cut-logged' ORDER BY seq`,
+  );
   expect(kept.all()).toEqual([
     { id: early.id, device_at_ms: NOW_MS + 24 * HOUR_MS, server_at_ms: NOW_MS },
     { id: late.id, device_at_ms: NOW_MS - 24 * HOUR_MS, server_at_ms: NOW_MS + 1000 },
@@ -101,7 +122,9 @@ it('refuses in a sentence, and changes nothing', () => {
 });
 
 it('blades cone and dies thread, each in its own measure', () => {
-  const cone = must(send.cut('B-56-01', 2, { connectionId: MEDIUM.id, threadLength: { typed: '9', unit: 'mm' } }));
+  const cone = must(
+    send.cut('B-56-01', 2, { connectionId: MEDIUM.id, threadLength: { typed: '9', unit: 'mm' } }),
+  );
   expect(row(db, 'cut', 'entry_id', cone.id)).toMatchObject({ operation: 'cone', thread_length_mm: null });
   const thread = must(send.cut('D-56-01', 2, { connectionId: HIGH.id }));
   expect(row(db, 'cut', 'entry_id', thread.id)).toMatchObject({ operation: 'thread' });

@@ -22,7 +22,10 @@ it('a blade goes out for regrind with the day it is expected back, and that day 
 
 it('what was lost can be found', () => {
   must(send.move('D-56-01', 'lost', { reason: 'not in the drawer' }));
-  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ state: 'lost', state_reason: 'not in the drawer' });
+  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({
+    state: 'lost',
+    state_reason: 'not in the drawer',
+  });
   must(send.move('D-56-01', 'in-crib'));
   expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ state: 'in-crib' });
 });

@@ -17,7 +17,9 @@ beforeEach(() => {
 });
 
 it('a job takes lines for sizes and materials that the shop has no row for', () => {
-  must(send.plan({ ...job, lines: [line, { ...line, lineNo: 2, connectionId: '1-high', materialId: 'tin' }] }));
+  must(
+    send.plan({ ...job, lines: [line, { ...line, lineNo: 2, connectionId: '1-high', materialId: 'tin' }] }),
+  );
   expect(row(db, 'job_line', 'id', 'J-86.2')).toMatchObject({ connection_id: '1-high', material_id: 'tin' });
   expect(row(db, 'job_line', 'id', 'J-86.1')).toMatchObject({ cone: 1, thread: 1, assemble: 0, ends: 20 });
 });

@@ -26,19 +26,37 @@ it('a body has no edge', () => {
 });
 
 it('sent twice it counts once, on the order too', () => {
-  must(send.order({ id: 'PO-7', partId: DIE.id, quantity: 2, placedOnDay: '2026-02-01', expectedOnDay: '2026-03-01' }));
+  must(
+    send.order({
+      id: 'PO-7',
+      partId: DIE.id,
+      quantity: 2,
+      placedOnDay: '2026-02-01',
+      expectedOnDay: '2026-03-01',
+    }),
+  );
   const receipt = { ...die, orderId: 'PO-7', entryId: 'x'.repeat(64), opening: counted };
   must(send.receive(receipt));
   const before = dump(db);
   expect(must(send.receive(receipt)).alreadyRecorded).toBe(true);
-  expect(sentence(send.receive({ ...receipt, lot: 'L2' }))).toBe('This entry ID was already used for something else.');
+  expect(sentence(send.receive({ ...receipt, lot: 'L2' }))).toBe(
+    'This entry ID was already used for something else.',
+  );
   expect(dump(db)).toEqual(before);
   expect(row(db, 'purchase_order', 'id', 'PO-7')).toMatchObject({ received_quantity: 1 });
 });
 
 it('refuses in a sentence, and changes nothing', () => {
   must(send.receive(die));
-  must(send.order({ id: 'PO-8', partId: BLADE.id, quantity: 2, placedOnDay: '2026-02-01', expectedOnDay: '2026-03-01' }));
+  must(
+    send.order({
+      id: 'PO-8',
+      partId: BLADE.id,
+      quantity: 2,
+      placedOnDay: '2026-02-01',
+      expectedOnDay: '2026-03-01',
+    }),
+  );
   const before = dump(db);
   const next = { ...die, toolId: 'D-56-02' };
   expect([

@@ -21,7 +21,10 @@ it('what an entry did is undone, and entry and reversal both stay', () => {
   must(send.reverse(issue.id, { reason: 'wrong drawer' }));
   expect(dump(db).tool).toEqual(before.tool);
   expect(dump(db).entry).toHaveLength((before.entry?.length ?? 0) + 2);
-  expect(row(db, 'entry', 'reverses_id', issue.id)).toMatchObject({ reason: 'wrong drawer', actor_id: 'robin' });
+  expect(row(db, 'entry', 'reverses_id', issue.id)).toMatchObject({
+    reason: 'wrong drawer',
+    actor_id: 'robin',
+  });
 });
 
 it('sent twice it counts once', () => {
@@ -70,7 +73,15 @@ it('refuses to take back what other records still use', () => {
 });
 
 it('a receipt and its delivery on an order go back as one', () => {
-  must(send.order({ id: 'PO-7', partId: DIE.id, quantity: 2, placedOnDay: '2026-02-01', expectedOnDay: '2026-03-01' }));
+  must(
+    send.order({
+      id: 'PO-7',
+      partId: DIE.id,
+      quantity: 2,
+      placedOnDay: '2026-02-01',
+      expectedOnDay: '2026-03-01',
+    }),
+  );
   const receipt = must(send.receive({ toolId: 'D-56-01', partId: DIE.id, hand: 'LH', orderId: 'PO-7' }));
   expect(row(db, 'purchase_order', 'id', 'PO-7')).toMatchObject({ received_quantity: 1 });
   expect(sentence(send.reverse(idOf('order-received')))).toBe(

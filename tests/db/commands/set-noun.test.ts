@@ -10,7 +10,8 @@ beforeEach(() => {
   db = testShop();
 });
 
-const set = (noun: Noun, over = {}) => setNoun(db, may('set-up-shop'), { ...noun, envelope: envelope(over) }, ENV);
+const set = (noun: Noun, over = {}) =>
+  setNoun(db, may('set-up-shop'), { ...noun, envelope: envelope(over) }, ENV);
 
 it('the last entry of a noun is what it is', () => {
   must(set({ noun: 'shop', value: ShopSchema.parse({ name: 'First' }) }));
@@ -21,13 +22,19 @@ it('the last entry of a noun is what it is', () => {
 
 it('a part set again serves what it now says', () => {
   must(set({ noun: 'part', value: { ...DIE, fitsConnectionIds: [HIGH.id], permittedMaterialIds: ['316'] } }));
-  const fits = db.$client.prepare(`SELECT connection_id FROM part_fit WHERE part_id = 'die-56'`).pluck().all();
+  const fits = db.$client
+    .prepare(`SELECT connection_id FROM part_fit WHERE part_id = 'die-56'`)
+    .pluck()
+    .all();
   expect(fits).toEqual([HIGH.id]);
   expect(row(db, 'part_permit', 'part_id', 'die-56')).toEqual({ part_id: 'die-56', material_id: '316' });
 });
 
 it('sent twice it counts once', () => {
-  const noun: Noun = { noun: 'guess', value: { partId: DIE.id, connectionId: HIGH.id, ends: 150, giveOrTake: 2 } };
+  const noun: Noun = {
+    noun: 'guess',
+    value: { partId: DIE.id, connectionId: HIGH.id, ends: 150, giveOrTake: 2 },
+  };
   must(set(noun, { id: 'guess-once' }));
   const before = dump(db);
   expect(must(set(noun, { id: 'guess-once' })).alreadyRecorded).toBe(true);

@@ -13,5 +13,7 @@ it('a hostile ID finds nothing and is only text', () => {
   const db = testShop();
   for (const typed of ['__proto__', 'constructor', `' OR 1=1 --`, '%', 'ﷺ'.repeat(40)])
     expect(findToolId(db, typed)).toBeUndefined();
-  expect(sentence(unknownTool('d 9'))).toBe('No tool D-9 is in the record. Check the mark, or receive it first.');
+  expect(sentence(unknownTool('d 9'))).toBe(
+    'No tool D-9 is in the record. Check the mark, or receive it first.',
+  );
 });

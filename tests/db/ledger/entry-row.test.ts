@@ -18,7 +18,8 @@ it('a subject’s standing entries are its own, in order, without reversals and 
 
 it('finds one row by its entry ID, and reads it as an entry', () => {
   const db = testShop();
-  const cut = (receive(db, 'D-56-01', DIE), must(sender(db).cut('D-56-01', 7)));
+  receive(db, 'D-56-01', DIE);
+  const cut = must(sender(db).cut('D-56-01', 7));
   const row = findEntryRow(db.$client, cut.id);
   expect(row && entryOfRow(row)).toMatchObject({
     ...{ id: cut.id, seq: cut.seq, kind: 'cut-logged', subjectId: 'D-56-01', actorId: 'robin' },

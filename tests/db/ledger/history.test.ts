@@ -5,7 +5,21 @@ import { reverseEntry } from '@/db/commands/reverse-entry';
 import { replay } from '@/db/ledger/replay';
 import { type Db, openDb } from '@/db/open';
 import { LogCutInput } from '@/lib/shop/command-input';
-import { BLADE, BODY, DIE, dump, entered, FLUID, may, must, NOW_MS, RING, receive, testDb, testShop } from '../../support/db';
+import {
+  BLADE,
+  BODY,
+  DIE,
+  dump,
+  entered,
+  FLUID,
+  may,
+  must,
+  NOW_MS,
+  RING,
+  receive,
+  testDb,
+  testShop,
+} from '../../support/db';
 import { type Act, history, type Past, type Send, toSend } from '../../support/history';
 import { keptTools, naiveTools } from '../../support/naive-counts';
 
@@ -89,7 +103,10 @@ it('counts an entry once, however often and however late it is sent again', () =
       const { db, accepted, endMs } = play(acts);
       const before = dump(db);
       for (const send of accepted) {
-        expect(send(db, { nowMs: endMs + laterMs })).toMatchObject({ ok: true, value: { alreadyRecorded: true } });
+        expect(send(db, { nowMs: endMs + laterMs })).toMatchObject({
+          ok: true,
+          value: { alreadyRecorded: true },
+        });
       }
       expect(dump(db)).toEqual(before);
     }),
@@ -124,10 +141,32 @@ it('the histories reach what they are meant to reach', () => {
   for (const acts of fc.sample(history, { numRuns: 60, seed: 7 })) play(acts, seen);
   for (const outcome of [
     ...['cut done', 'cut edge', 'cut state', 'cut fit', 'cut unit-slip', 'cut future', 'cut unknown-tool'],
-    ...['receive done', 'receive clash', 'receive hand', 'receive unknown-material', 'issue done', 'issue state'],
+    ...[
+      'receive done',
+      'receive clash',
+      'receive hand',
+      'receive unknown-material',
+      'issue done',
+      'issue state',
+    ],
     ...['return done', 'return state', 'move done', 'move state', 'move reason', 'move back', 'end done'],
-    ...['end edge', 'renew done', 'renew state', 'calibrate done', 'calibrate due', 'open done', 'open opened'],
-    ...['level done', 'reverse done', 'reverse reversed', 'reverse rested-on', 'reverse reversal', 'correct done'],
+    ...[
+      'end edge',
+      'renew done',
+      'renew state',
+      'calibrate done',
+      'calibrate due',
+      'open done',
+      'open opened',
+    ],
+    ...[
+      'level done',
+      'reverse done',
+      'reverse reversed',
+      'reverse rested-on',
+      'reverse reversal',
+      'correct done',
+    ],
   ]) {
     expect(seen.get(outcome) ?? 0, outcome).toBeGreaterThan(0);
   }

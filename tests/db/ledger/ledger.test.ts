@@ -13,7 +13,12 @@ it('moves a record forward inside one transaction, and saves it once at the end'
     must(ledger.record({ ...envelope(), kind: 'tool-issued', subjectId: 'D-56-01', payload: issue }));
     seen.push(state());
     must(
-      ledger.record({ ...envelope(), kind: 'tool-returned', subjectId: 'D-56-01', payload: { condition: 'dull' } }),
+      ledger.record({
+        ...envelope(),
+        kind: 'tool-returned',
+        subjectId: 'D-56-01',
+        payload: { condition: 'dull' },
+      }),
     );
     return ok([...seen, state()]);
   });
@@ -43,7 +48,8 @@ it('an imported row is known by its content whatever its note says; any other is
       db,
       may('import-file'),
       ENV,
-      (ledger) => ledger.record({ ...envelope({ id, reason }), kind: 'person-set', subjectId: 'lee', payload }),
+      (ledger) =>
+        ledger.record({ ...envelope({ id, reason }), kind: 'person-set', subjectId: 'lee', payload }),
       batchId,
     );
   must(send('imported-1', 'people.csv', 'batch-1'));

@@ -14,5 +14,7 @@ it('another value, another order of a list, or a field that is missing is other 
 
 it('what was not sent, and exposure at any depth, is not compared', () => {
   expect(holdsAll({ a: 1, cutAtMs: 5 }, { a: 1 })).toBe(true);
-  expect(holdsAll({ exposureMicro: 1, o: { exposureMicro: 2, n: 1 } }, { exposureMicro: 3, o: { n: 1 } })).toBe(true);
+  expect(
+    holdsAll({ exposureMicro: 1, o: { exposureMicro: 2, n: 1 } }, { exposureMicro: 3, o: { n: 1 } }),
+  ).toBe(true);
 });

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { BLADE, DIE, ENV, dump, entered, HIGH, may, must, receive, testShop } from '../../support/db';
 import { logCut } from '@/db/commands/log-cut';
 import { LogCutInput } from '@/lib/shop/command-input';
+import { BLADE, DIE, dump, ENV, entered, HIGH, may, must, receive, testShop } from '../../support/db';
 
 function filled() {
   const db = testShop();
@@ -42,7 +42,9 @@ it.each([
 
 it('a sum past the whole numbers that can be held exactly is refused', () => {
   const { $client } = filled();
-  expect(() => $client.prepare('UPDATE edge_use SET exposure_micro = 9007199254740992').run()).toThrow('CHECK');
+  expect(() => $client.prepare('UPDATE edge_use SET exposure_micro = 9007199254740992').run()).toThrow(
+    'CHECK',
+  );
 });
 
 it.each([

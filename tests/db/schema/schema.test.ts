@@ -29,7 +29,8 @@ it.each(tables.map((table) => [table.name, table] as const))(
       name: column.name,
       type: column.getSQLType().toUpperCase(),
       notnull: column.notNull,
-      key: column.primary || table.primaryKeys.some((key) => key.columns.some((of) => of.name === column.name)),
+      key:
+        column.primary || table.primaryKeys.some((key) => key.columns.some((of) => of.name === column.name)),
     }));
     const made = ($client.pragma(`table_info(${name})`) as Column[]).map((column) => ({
       name: column.name,

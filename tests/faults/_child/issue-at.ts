@@ -1,8 +1,8 @@
 import { createInterface } from 'node:readline';
 import { issueTool } from '@/db/commands/issue-tool';
 import { openDb } from '@/db/open';
-import { ASH, must, ROBIN } from '../../support/db';
 import { permit } from '@/lib/access/permit';
+import { ASH, must, ROBIN } from '../../support/db';
 
 /** One tablet's side of the race: opens the file by itself, and issues the die at the very moment it is told. */
 const [file = '', who = ''] = process.argv.slice(2);

@@ -15,8 +15,8 @@ const moved = { dueOnDay: '2027-01-01', expiresOnDay: null, openedOnDay: null, l
 const receipt = {
   ...{
     partId: DIE.id,
-    role: 'die',
-    hand: 'LH',
+    role: 'die' as const,
+    hand: 'LH' as const,
     lot: 'L1',
     receivedOnDay: '2026-01-05',
     expiresOnDay: null,
@@ -36,10 +36,10 @@ describe('toolDisagreement', () => {
     expect(column({})).toBeUndefined();
     expect(
       column({
-        role: 'die',
+        role: 'die' as const,
         size,
         service: 'high',
-        hand: 'LH',
+        hand: 'LH' as const,
         lot: 'L1',
         receivedOnDay: '2026-01-05',
         opening: 5,

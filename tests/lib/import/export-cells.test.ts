@@ -17,11 +17,11 @@ const TOOL = {
   ...{
     id: 'D-01',
     partId: DIE.id,
-    role: 'die',
-    hand: 'LH',
+    role: 'die' as const,
+    hand: 'LH' as const,
     lot: 'L1',
     receivedOnDay: '2026-01-05',
-    state: 'quarantined',
+    state: 'quarantined' as const,
   },
   ...{
     stateSinceMs: 0,

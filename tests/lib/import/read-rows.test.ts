@@ -19,7 +19,9 @@ function readAll(rows: string[][], header = HEADER): { file: ReadFile; steps: nu
 describe('readRows', () => {
   it('numbers rows as the spreadsheet does and passes over blank ones', () => {
     const { file } = readAll([['D-01', 'die'], ['', ' '], [], ['D-02', 'spoon'], ['D-03', 'die']]);
-    expect(file.rows.map((row) => row.rowNo)).toEqual([2, 6]);
+    if (file.kind !== 'tools') throw new Error(file.kind);
+    expect(file.rows.map(({ row }) => row.rowNo)).toEqual([2, 6]);
+    expect(new Set(file.rows.map(({ entryId }) => entryId)).size).toBe(2);
     expect(file.errors.map((error) => error.rowNo)).toEqual([5]);
     expect([file.rowsTotal, file.errorCount]).toEqual([3, 1]);
     expect(file.firstRows.map((row) => row.rowNo)).toEqual([2, 5, 6]);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { derivedId, makeRowIds } from '@/lib/import/row-id';
+import { makeRowIds } from '@/lib/import/row-id';
 import { entryIdField } from '@/lib/shop/field';
 
 const contents = fc.array(fc.string({ maxLength: 3 }), { maxLength: 30 });
@@ -31,12 +31,4 @@ describe('makeRowIds', () => {
   it('tells kinds of file apart', () => {
     expect(makeRowIds('cuts')('x')).not.toBe(makeRowIds('tools')('x'));
   });
-});
-
-it('derivedId stays a valid ID and tells long IDs apart', () => {
-  const long = 'x'.repeat(64);
-  for (const id of ['12345678', long])
-    expect(entryIdField.safeParse(derivedId(id, 'renewed')).success).toBe(true);
-  expect(derivedId(long, 'ended')).not.toBe(derivedId(`${'x'.repeat(63)}y`, 'ended'));
-  expect(derivedId(long, 'ended')).not.toBe(derivedId(long, 'out'));
 });

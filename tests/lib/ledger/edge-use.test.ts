@@ -9,19 +9,25 @@ it('adds a row to the sum of its connection, material and condition', () => {
   const first = addUse(newEdge(1), cutToUse(cut()));
   const second = addUse(first, cutToUse(cut({ ends: 3, goodEnds: 1, exposureMicro: 31_500_000 })));
   expect(second.use).toEqual([
-    { connectionId: '9-16-high', materialId: '316', dry: false, rework: false, ends: 5, goodEnds: 3, exposureMicro: 52_500_000 },
+    {
+      connectionId: '9-16-high',
+      materialId: '316',
+      dry: false,
+      rework: false,
+      ends: 5,
+      goodEnds: 3,
+      exposureMicro: 52_500_000,
+    },
   ]);
 });
 
-it.each([
-  [{ materialId: '2507' }],
-  [{ connectionId: '9-16-medium' }],
-  [{ dry: true }],
-  [{ rework: true }],
-])('keeps apart what was cut under other conditions: %o', (other) => {
-  const edge = addUse(addUse(newEdge(1), cutToUse(cut())), cutToUse(cut(other)));
-  expect(edge.use).toHaveLength(2);
-});
+it.each([[{ materialId: '2507' }], [{ connectionId: '9-16-medium' }], [{ dry: true }], [{ rework: true }]])(
+  'keeps apart what was cut under other conditions: %o',
+  (other) => {
+    const edge = addUse(addUse(newEdge(1), cutToUse(cut())), cutToUse(cut(other)));
+    expect(edge.use).toHaveLength(2);
+  },
+);
 
 it('remembers the last row, and leaves the edge it is given alone', () => {
   const edge = Object.freeze(newEdge(1));

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { evolve, findUnsupported, foldSubject } from '@/lib/ledger/fold';
 import { must, sentence } from '../../support/db';
-import { ISSUE, entry, receipt } from '../../support/entry';
+import { entry, ISSUE, receipt } from '../../support/entry';
 
 const received = entry('tool-received', 'T-1', receipt('die'));
 const returned = entry('tool-returned', 'T-1', { condition: 'ok' });

@@ -5,7 +5,12 @@ import { entry } from '../../support/entry';
 
 const line = {
   ...{ lineNo: 1, connectionId: '9-16-high', materialId: '316', heat: '', ends: 20 },
-  ...{ operations: ['thread' as const], startOnDay: '2026-03-09', dueOnDay: '2026-03-13', value: 'ordinary' as const },
+  ...{
+    operations: ['thread' as const],
+    startOnDay: '2026-03-09',
+    dueOnDay: '2026-03-13',
+    value: 'ordinary' as const,
+  },
 };
 const set = (...lines: (typeof line)[]) => entry('job-set', 'J-1', { id: 'J-1', title: '', lines });
 const closed = entry('job-closed', 'J-1', { how: 'done' });
@@ -13,7 +18,11 @@ const closed = entry('job-closed', 'J-1', { how: 'done' });
 it('open when set, closed when done, open again when set again', () => {
   const open = must(evolveJob(undefined, set(line)));
   const done = must(evolveJob(open, closed));
-  expect([open.status, done.status, must(evolveJob(done, set(line))).status]).toEqual(['open', 'done', 'open']);
+  expect([open.status, done.status, must(evolveJob(done, set(line))).status]).toEqual([
+    'open',
+    'done',
+    'open',
+  ]);
 });
 
 it('refuses doubled lines, closing what is not there or not open, and entries about something else', () => {

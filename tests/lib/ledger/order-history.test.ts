@@ -3,13 +3,23 @@ import { evolveOrder } from '@/lib/ledger/order-history';
 import { must, sentence } from '../../support/db';
 import { entry } from '../../support/entry';
 
-const order = { id: 'PO-1', partId: 'die-56', quantity: 3, placedOnDay: '2026-02-01', expectedOnDay: '2026-03-01' };
+const order = {
+  id: 'PO-1',
+  partId: 'die-56',
+  quantity: 3,
+  placedOnDay: '2026-02-01',
+  expectedOnDay: '2026-03-01',
+};
 const placed = must(evolveOrder(undefined, entry('order-placed', 'PO-1', order)));
 const came = (quantity: number) => entry('order-received', 'PO-1', { quantity });
 
 it('keeps the promised day when it slips, and counts what comes in', () => {
   const slipped = must(evolveOrder(placed, entry('order-slipped', 'PO-1', { expectedOnDay: '2026-03-20' })));
-  expect(slipped).toMatchObject({ promisedOnDay: '2026-03-01', expectedOnDay: '2026-03-20', receivedQuantity: 0 });
+  expect(slipped).toMatchObject({
+    promisedOnDay: '2026-03-01',
+    expectedOnDay: '2026-03-20',
+    receivedQuantity: 0,
+  });
   // source: hand. 1 + 2 of 3.
   expect(must(evolveOrder(must(evolveOrder(slipped, came(1))), came(2))).receivedQuantity).toBe(3);
 });

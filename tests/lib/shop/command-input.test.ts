@@ -10,20 +10,25 @@ it.each(Object.entries(TAKEN))('%s takes what it should', (_name, [schema, value
   expect(schema.safeParse(value)).toMatchObject({ success: true });
 });
 
-it.each(Object.entries(TAKEN))('%s answers whatever else is sent in a sentence, or takes it as harmless text', (_name, [schema, value]) => {
-  for (const key of Object.keys(value)) {
-    for (const bad of HOSTILE) {
-      const result = schema.safeParse({ ...value, [key]: bad });
-      if (result.success) expect(JSON.stringify(result.data).length).toBeLessThan(5000);
-      else for (const issue of result.error.issues) expect(issue.message, `${key} ${String(bad)}`).toMatch(SENTENCE);
+it.each(Object.entries(TAKEN))(
+  '%s answers whatever else is sent in a sentence, or takes it as harmless text',
+  (_name, [schema, value]) => {
+    for (const key of Object.keys(value)) {
+      for (const bad of HOSTILE) {
+        const result = schema.safeParse({ ...value, [key]: bad });
+        if (result.success) expect(JSON.stringify(result.data).length).toBeLessThan(5000);
+        else
+          for (const issue of result.error.issues)
+            expect(issue.message, `${key} ${String(bad)}`).toMatch(SENTENCE);
+      }
     }
-  }
-  for (const bad of HOSTILE) {
-    const result = schema.safeParse(bad);
-    expect(result.success && Object.keys(result.data)).toBe(false);
-    if (!result.success) for (const { message } of result.error.issues) expect(message).toMatch(SENTENCE);
-  }
-});
+    for (const bad of HOSTILE) {
+      const result = schema.safeParse(bad);
+      expect(result.success && Object.keys(result.data)).toBe(false);
+      if (!result.success) for (const { message } of result.error.issues) expect(message).toMatch(SENTENCE);
+    }
+  },
+);
 
 it('keys that nobody asked for are left behind', () => {
   const sent = JSON.parse(
@@ -35,6 +40,9 @@ it('keys that nobody asked for are left behind', () => {
 });
 
 it('leaves out what may be left out', () => {
-  const { reason: _reason, ...bare } = { ...TAKEN.IssueToolInput?.[1], reason: '' } as Record<string, unknown>;
+  const { reason: _reason, ...bare } = { ...TAKEN.IssueToolInput?.[1], reason: '' } as Record<
+    string,
+    unknown
+  >;
   expect(input.IssueToolInput.parse(bare).reason).toBe('');
 });

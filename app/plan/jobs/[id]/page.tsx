@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { shopOutlook } from '@/app/_server/outlook';
-import { count } from '@/app/_shared/format';
+import { count, inDays } from '@/app/_shared/format';
 import { Breadcrumb, Panel, TitleBlock } from '@/app/_shared/ui';
 import { lineLabeller, planRows } from '@/app/plan/_parts/plan-rows';
 import { shopDb } from '@/db/client';
@@ -43,14 +43,23 @@ export default async function JobPage({ params }: PageProps<'/plan/jobs/[id]'>) 
       <TitleBlock
         title={`Job ${job.id}`}
         lead={job.title === '' ? `${count(lines.length, 'line')}.` : job.title}
-        cells={[{ label: 'Stands', value: job.status }]}
+        cells={[
+          { label: 'Stands', value: job.status },
+          { label: 'Ends', value: lines.reduce((sum, { ends }) => sum + ends, 0) },
+          {
+            label: 'Last due',
+            value: inDays(
+              lines
+                .map(({ dueOnDay }) => dueOnDay)
+                .sort()
+                .at(-1) ?? today,
+              today,
+            ),
+          },
+        ]}
       />
       <JobLines lines={lines} rows={planRows(outlook, lines)} today={today} lineLabel={lineLabeller(lines)} />
-      {open ? (
-        <Panel title="Close the job">
-          <CloseJobForm jobId={job.id} stamp={newStamp()} />
-        </Panel>
-      ) : (
+      {open ? null : (
         <p className="quiet">This job is {job.status}. Saving it below puts it back on the plan.</p>
       )}
       <JobForm
@@ -61,6 +70,11 @@ export default async function JobPage({ params }: PageProps<'/plan/jobs/[id]'>) 
         spare={Array.from({ length: SPARE_LINES }, (_, at) => blankLine(next + at, today))}
         {...jobOptions(outlook, drafts)}
       />
+      {open ? (
+        <Panel title="Close the job">
+          <CloseJobForm jobId={job.id} stamp={newStamp()} />
+        </Panel>
+      ) : null}
     </div>
   );
 }

@@ -31,7 +31,7 @@ export function JobForm({ stamp, job, lines, spare, connections, materials }: Jo
     >
       {(state) => (
         <>
-          <Panel title="Job">
+          <Panel title={job === null ? 'Job' : 'Change it'}>
             <div className="columns">
               <JobNumber state={state} job={job} />
               <Field

@@ -1,6 +1,6 @@
 'use client';
 
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { type FormState, FRESH, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { Field, NumberField, type Option, Select } from '@/app/_shared/ui';
 import styles from './job.module.css';
 import type { LineDraft } from './job-draft';
@@ -15,8 +15,10 @@ interface LineFieldsProps {
 }
 
 /** The fields of one line: size, material, ends and dates first, then what is rarer. */
-export function LineFields({ draft, state, connections, materials, required }: LineFieldsProps) {
+export function LineFields({ draft, state: sent, connections, materials, required }: LineFieldsProps) {
   const name = (field: string) => `line${draft.lineNo}-${field}`;
+  // A line added after a refusal was not in what was sent: it begins with its own defaults.
+  const state = sent.status === 'refused' && !(name('ends') in sent.values) ? FRESH : sent;
   const wires = (field: string, otherwise: string) => ({
     name: name(field),
     defaultValue: typedOr(state, name(field), otherwise),
@@ -26,7 +28,7 @@ export function LineFields({ draft, state, connections, materials, required }: L
   const material = wires('materialId', draft.materialId);
   return (
     <div className="stack">
-      <div className="columns">
+      <div className={`columns ${styles.fields}`}>
         <Select
           key={`size ${size.defaultValue}`}
           {...size}
@@ -73,7 +75,7 @@ function OtherSize({ draft, wires }: OtherSizeProps) {
   return (
     <details open={size.defaultValue !== '' || size.error !== undefined}>
       <summary>Another size, not in the table</summary>
-      <div className="columns">
+      <div className={`columns ${styles.fields}`}>
         <NumberField
           {...size}
           label="Tube size"

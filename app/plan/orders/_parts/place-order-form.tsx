@@ -4,6 +4,7 @@ import { EntryForm } from '@/app/_shared/form/entry-form';
 import { fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { Field, NumberField, Panel, SubmitButton } from '@/app/_shared/ui';
 import { placeOrderAction } from '../actions';
+import styles from './orders.module.css';
 
 interface PlaceOrderFormProps {
   readonly partId: string;
@@ -31,7 +32,7 @@ export function PlaceOrderForm({
         {(state) => (
           <>
             <input type="hidden" name="partId" value={partId} />
-            <div className="columns">
+            <div className={`columns ${styles.fields}`}>
               <Field
                 name="id"
                 label="Order number"

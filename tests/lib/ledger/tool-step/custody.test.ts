@@ -7,8 +7,16 @@ import { end, ISSUE, move, toolAfter } from '../../../support/entry';
 const out = { toPersonId: 'ash', jobLineId: null, bench: '4' };
 
 it('only from the crib can a tool go out to a person', () => {
-  expect(must(issued(toolAfter('die'), out, ISSUE))).toMatchObject({ state: 'issued', holderId: 'ash', bench: '4' });
-  for (const tool of [toolAfter('die', ISSUE), toolAfter('die', move('quarantined')), toolAfter('die', move('lost'))])
+  expect(must(issued(toolAfter('die'), out, ISSUE))).toMatchObject({
+    state: 'issued',
+    holderId: 'ash',
+    bench: '4',
+  });
+  for (const tool of [
+    toolAfter('die', ISSUE),
+    toolAfter('die', move('quarantined')),
+    toolAfter('die', move('lost')),
+  ])
     expect(sentence(issued(tool, out, ISSUE))).toMatch(/; only a tool in the crib can be issued\.$/);
 });
 
@@ -36,6 +44,9 @@ it('a tool without an edge left never reaches the crib', () => {
 
 it('moving ends whoever held it, and leaves the record it is given alone', () => {
   const held = Object.freeze(toolAfter('die', ISSUE));
-  expect(must(moved(held, { to: 'lost', backOnDay: null }, move('lost')))).toMatchObject({ holderId: null, bench: '' });
+  expect(must(moved(held, { to: 'lost', backOnDay: null }, move('lost')))).toMatchObject({
+    holderId: null,
+    bench: '',
+  });
   expect(held.holderId).toBe('ash');
 });

@@ -8,14 +8,18 @@ const renewal = entry('edge-renewed', 'T-1', { onDay: '2026-03-09' });
 
 it('a row adds to the edge in service, in the crib or issued', () => {
   for (const tool of [toolAfter('die'), toolAfter('die', ISSUE)])
-    expect(must(cutLogged(tool, cut(), logged)).edges[0]?.use).toMatchObject([{ ends: 2, exposureMicro: 21_000_000 }]);
+    expect(must(cutLogged(tool, cut(), logged)).edges[0]?.use).toMatchObject([
+      { ends: 2, exposureMicro: 21_000_000 },
+    ]);
 });
 
 it('a die cuts no cones, a body cuts nothing', () => {
   expect(sentence(cutLogged(toolAfter('die'), cut({ operation: 'cone' }), logged))).toBe(
     'T-1 is not a tool that cuts cones.',
   );
-  expect(sentence(cutLogged(toolAfter('coning-body'), cut(), logged))).toBe('T-1 is not a tool that cuts threads.');
+  expect(sentence(cutLogged(toolAfter('coning-body'), cut(), logged))).toBe(
+    'T-1 is not a tool that cuts threads.',
+  );
 });
 
 it('a row that the record could not add up exactly is refused', () => {
@@ -26,15 +30,24 @@ it('a row that the record could not add up exactly is refused', () => {
 });
 
 it('an ended edge keeps what it cut, its cause and its moment', () => {
-  const ended = must(edgeEnded(toolAfter('die', logged), { cause: 'dropped', to: 'scrapped' }, end('dropped', 'scrapped')));
+  const ended = must(
+    edgeEnded(toolAfter('die', logged), { cause: 'dropped', to: 'scrapped' }, end('dropped', 'scrapped')),
+  );
   expect(ended).toMatchObject({ state: 'scrapped' });
-  expect(ended.edges[0]).toMatchObject({ end: 'incident', cause: 'dropped', endedAtMs: NOW_MS, use: [{ ends: 2 }] });
+  expect(ended.edges[0]).toMatchObject({
+    end: 'incident',
+    cause: 'dropped',
+    endedAtMs: NOW_MS,
+    use: [{ ends: 2 }],
+  });
 });
 
 it('a scrapped tool can still be told why, but not be brought back by it', () => {
   const scrapped = toolAfter('die', move('scrapped'));
   const worn = { cause: 'worn' } as const;
-  expect(must(edgeEnded(scrapped, { ...worn, to: 'scrapped' }, end('worn', 'scrapped'))).state).toBe('scrapped');
+  expect(must(edgeEnded(scrapped, { ...worn, to: 'scrapped' }, end('worn', 'scrapped'))).state).toBe(
+    'scrapped',
+  );
   expect(edgeEnded(scrapped, { ...worn, to: 'quarantined' }, end('worn', 'quarantined')).ok).toBe(false);
 });
 
@@ -47,5 +60,7 @@ it('a regrind begins a new edge from zero; only blades are reground', () => {
   ]);
   expect(renewed.state).toBe('in-crib');
   expect(edgeRenewed(toolAfter('die'), { onDay: '2026-03-09' }, renewal).ok).toBe(false);
-  expect(edgeEnded(toolAfter('die'), { cause: 'worn', to: 'regrind' }, end('worn', 'regrind')).ok).toBe(false);
+  expect(edgeEnded(toolAfter('die'), { cause: 'worn', to: 'regrind' }, end('worn', 'regrind')).ok).toBe(
+    false,
+  );
 });

@@ -10,7 +10,10 @@ const reading = entry('fluid-level-read', 'T-1', level);
 
 it('is opened once and read as often as one likes', () => {
   const open = must(fluidOpened(toolAfter('fluid'), opened, opening));
-  expect(must(fluidLevelRead(open, level, reading))).toMatchObject({ openedOnDay: '2026-03-02', levelMl: 120 });
+  expect(must(fluidLevelRead(open, level, reading))).toMatchObject({
+    openedOnDay: '2026-03-02',
+    levelMl: 120,
+  });
   expect(sentence(fluidOpened(open, opened, opening))).toBe('T-1 was already opened on 2026-03-02.');
 });
 

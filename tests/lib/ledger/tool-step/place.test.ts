@@ -1,11 +1,16 @@
 import { expect, it } from 'vitest';
-import { edgeEnded, placed, standing, withEdge } from '@/lib/ledger/tool-step/place';
 import { newEdge } from '@/lib/ledger/tool-record';
+import { edgeEnded, placed, standing, withEdge } from '@/lib/ledger/tool-step/place';
 import { end, entry, ISSUE, move, toolAfter } from '../../../support/entry';
 
 it('a tool placed anew has no holder, bench or day left over', () => {
   const away = toolAfter('blade', move('regrind', '2026-03-20'));
-  const found = entry('tool-moved', 'T-1', { to: 'in-crib', backOnDay: null }, { reason: 'found', serverAtMs: 5 });
+  const found = entry(
+    'tool-moved',
+    'T-1',
+    { to: 'in-crib', backOnDay: null },
+    { reason: 'found', serverAtMs: 5 },
+  );
   for (const tool of [toolAfter('blade', ISSUE), away])
     expect(placed(tool, 'in-crib', found)).toMatchObject({
       ...{ state: 'in-crib', holderId: null, jobLineId: null, bench: '', backOnDay: null },

@@ -14,7 +14,13 @@ it('comes into the crib, with one edge if it cuts', () => {
 });
 
 it('ends counted before it came count on its edge, but are no row of the log', () => {
-  const opening = { known: 'counted', connectionId: 'c', materialId: 'm', ends: 10, exposureMicro: 105_000_000 } as const;
+  const opening = {
+    known: 'counted',
+    connectionId: 'c',
+    materialId: 'm',
+    ends: 10,
+    exposureMicro: 105_000_000,
+  } as const;
   const content = receipt('die', { opening });
   const [edge] = received(entry('tool-received', 'T-1', content), content).edges;
   expect(edge?.lastUse).toBeNull();

@@ -7,6 +7,7 @@ import type { NeedCheck } from '@/lib/capability/set-checklist';
 import { wordBlocker } from '@/lib/capability/word-blocker';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
+import styles from './checklist.module.css';
 import { WaysList } from './ways-list';
 
 interface ChecklistPanelProps {
@@ -60,7 +61,8 @@ function NeedMark({ check }: { readonly check: NeedCheck }) {
   return <VerdictMark verdict="cannot-make-now">{absent ? 'missing' : 'not usable'}</VerdictMark>;
 }
 
-const NAMED = 3;
+/** How many tools are named before the rest is counted. */
+const NAMED = 4;
 
 function NeedTools({
   check,
@@ -71,7 +73,7 @@ function NeedTools({
   if (toolIds.length === 0 && onOrderCount === 0) return null;
   const more = toolIds.length - NAMED;
   return (
-    <ul>
+    <ul className={styles.tools}>
       {toolIds.slice(0, NAMED).map((toolId) => (
         <li key={toolId}>
           <Link

@@ -27,7 +27,7 @@ export function LineHead({ row, today }: { readonly row: PlanRow; readonly today
         ]}
         actions={
           <ButtonLink href={`/plan/jobs/${encodeURIComponent(line.jobId)}`}>
-            Change or close job {line.jobId}
+            Change the dates, or close job {line.jobId}
           </ButtonLink>
         }
       />

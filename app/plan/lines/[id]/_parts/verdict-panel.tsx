@@ -25,7 +25,9 @@ export function VerdictPanel({ row, today, lineLabel }: VerdictPanelProps) {
     <Panel title="Verdict">
       <div className="columns">
         <div className="stack">
-          <VerdictMark verdict={verdict.verdict} size="l" alarm={verdict.verdict === 'cannot-make-now'} />
+          <div>
+            <VerdictMark verdict={verdict.verdict} size="l" alarm={verdict.verdict === 'cannot-make-now'} />
+          </div>
           {sentences.length > 0 ? (
             <ol>
               {sentences.map((sentence) => (

@@ -1,0 +1,47 @@
+/** A probability beside what happened: all that a score needs of a settled prediction. */
+export interface ScoredCase {
+  readonly probability: number;
+  readonly outcome: boolean;
+}
+
+/** One bin of a reliability diagram. */
+export interface ReliabilityBin {
+  readonly count: number;
+  /** Mean predicted probability of the bin. */
+  readonly predicted: number;
+  /** Share that came true, with its 95 % Wilson interval. */
+  readonly observed: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Reliability diagram and the error it shows: Σ (count ÷ all)·|predicted − observed|. */
+export interface Reliability {
+  readonly bins: readonly ReliabilityBin[];
+  readonly calibrationError: number;
+}
+
+/** How good a set of probabilities was. */
+export interface Score {
+  readonly count: number;
+  /** Share that came true. */
+  readonly baseRate: number;
+  readonly brier: number;
+  /** 1 − Brier ÷ Brier of always saying the base rate; 0 where the base rate is 0 or 1. */
+  readonly skill: number;
+  readonly reliability: Reliability;
+}
+
+/** The scorecard that a screen shows: ours beside the shop's fixed count on the same cases. */
+export interface Scorecard {
+  readonly ours: Score;
+  /** On the cases that have a fixed count. */
+  readonly oursOnSame: Score | undefined;
+  readonly fixedCount: Score | undefined;
+  readonly voided: number;
+  readonly open: number;
+  /** Share of settled bands that held what happened, with its 95 % Wilson interval; undefined without any. */
+  readonly coverage:
+    | { readonly count: number; readonly share: number; readonly low: number; readonly high: number }
+    | undefined;
+}
