@@ -24,10 +24,11 @@ export function personOf(form: FormData): { id: string; name: string; role: stri
   return { id: text(form, 'personId') || personKey(name), name, role: text(form, 'personRole') };
 }
 
-/** A key made from a name: "Tech 2" becomes "tech-2"; a name in another script becomes its letters' numbers. */
+/** A key made from a name: "Tech 2" becomes "tech-2", "Jörg" "jorg"; a name in another script becomes its letters' numbers. */
 export function personKey(name: string): string {
   const plain = name
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');

@@ -1,11 +1,13 @@
 import type { Permit } from '../../lib/access/permit';
+import type { Entry } from '../../lib/ledger/event';
 import type { ToolRecord } from '../../lib/ledger/tool-record';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import type { IssueTool, ReturnTool } from '../../lib/shop/command-input';
 import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import { holdsAll } from '../ledger/same-content';
 import type { Db } from '../open';
-import { recordToolEntry } from './tool-entry';
+import { decideToolEntry, recordToolEntry } from './tool-entry';
 
 /** Issues a tool to a person, for a job line or on loan. Two tablets never both get it: the second is told who has it. */
 export function issueTool(
@@ -14,15 +16,17 @@ export function issueTool(
   input: IssueTool,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const { toPersonId, jobLineId, bench } = input;
-  const content = { kind: 'tool-issued', payload: { toPersonId, jobLineId, bench } } as const;
-  return recordToolEntry(db, permit, input, env, content, (ledger, toolId) => {
+  const { toPersonId, jobLineId, bench, shown } = input;
+  const asked = { toPersonId, jobLineId, bench };
+  // What was shown is worked out anew at every sending, so it does not tell one issue from another.
+  const isSame = (entry: Entry) => entry.kind === 'tool-issued' && holdsAll(entry.payload, asked);
+  return decideToolEntry(db, permit, input, env, isSame, (ledger, toolId) => {
     const tool = ledger.find('tool', toolId);
     if (tool?.state === 'issued') return refuse('state', whoHasIt(ledger, tool), 'toolId');
     if (ledger.find('person', toPersonId) === undefined) {
       return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
     }
-    return ok(null);
+    return ok({ kind: 'tool-issued', payload: shown === undefined ? asked : { ...asked, shown } });
   });
 }
 

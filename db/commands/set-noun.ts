@@ -4,11 +4,12 @@ import { checkConeShape } from '../../lib/cone/geometry';
 import type { Draft, EntryEnvelope } from '../../lib/ledger/event';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
+import type { Belief } from '../../lib/shop/belief';
 import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
 import { inToMm } from '../../lib/units/inch-mm';
-import type { Env, Ledger, Recorded } from '../ledger/ledger';
 import { derivedId } from '../ledger/derived-id';
 import { findEntryRow } from '../ledger/entry-row';
+import type { Env, Ledger, Recorded } from '../ledger/ledger';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
 
@@ -19,7 +20,8 @@ export type Noun =
   | { readonly noun: 'connection'; readonly value: Connection }
   | { readonly noun: 'material'; readonly value: Material }
   | { readonly noun: 'part'; readonly value: Part }
-  | { readonly noun: 'guess'; readonly value: LifeGuess };
+  | { readonly noun: 'guess'; readonly value: LifeGuess }
+  | { readonly noun: 'belief'; readonly value: Belief };
 
 type Envelope = Omit<EntryEnvelope, 'subjectId'>;
 
@@ -78,6 +80,8 @@ function draftOf(envelope: Envelope, set: Noun): Draft {
       return { ...envelope, kind: 'material-set', subjectId: set.value.id, payload: set.value };
     case 'part':
       return { ...envelope, kind: 'part-set', subjectId: set.value.id, payload: set.value };
+    case 'belief':
+      return { ...envelope, kind: 'belief-set', subjectId: set.value.kind, payload: set.value };
     case 'guess':
       return { ...envelope, kind: 'life-guess-set', subjectId: set.value.partId, payload: set.value };
   }

@@ -3,7 +3,15 @@ import { invariant } from '../../lib/invariant';
 import type { Entry, SubjectKind } from '../../lib/ledger/event';
 import type { RecordOf } from '../../lib/ledger/fold';
 import { saveJob, saveOrder } from './save-job';
-import { saveConnection, saveGuess, saveMaterial, savePart, savePerson, saveShop } from './save-shop';
+import {
+  saveBelief,
+  saveConnection,
+  saveGuess,
+  saveMaterial,
+  savePart,
+  savePerson,
+  saveShop,
+} from './save-shop';
 import { saveTool } from './save-tool';
 import { bit, clear, insert, statement } from './statements';
 
@@ -16,6 +24,7 @@ const SAVE: Save = {
   material: saveMaterial,
   part: savePart,
   guess: saveGuess,
+  belief: saveBelief,
   job: saveJob,
   order: saveOrder,
   tool: saveTool,
@@ -33,6 +42,7 @@ const TABLES: Record<SubjectKind, readonly (readonly [table: string, column: str
     ['part', 'id'],
   ],
   guess: [['life_guess', 'part_id']],
+  belief: [['life_belief', 'kind']],
   job: [
     ['job_line', 'job_id'],
     ['job', 'id'],
@@ -53,6 +63,7 @@ export const SAVE_ORDER: readonly SubjectKind[] = [
   'material',
   'part',
   'guess',
+  'belief',
   'job',
   'order',
   'tool',

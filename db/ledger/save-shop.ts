@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import type { Belief } from '../../lib/shop/belief';
 import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
 import { bit, clear, insert, upsert } from './statements';
 
@@ -83,4 +84,8 @@ export function saveGuess(client: Database, id: string, guess: LifeGuess): void 
     ends: guess.ends,
     give_or_take: guess.giveOrTake,
   });
+}
+
+export function saveBelief(client: Database, kind: string, belief: Belief): void {
+  upsert(client, 'life_belief', 'kind', { kind, data: JSON.stringify(belief) });
 }

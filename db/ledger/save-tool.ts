@@ -39,7 +39,8 @@ function saveEdge(client: Database, toolId: string, edge: EdgeRecord): void {
   const key = { tool_id: toolId, edge_no: edge.edgeNo };
   const { end, cause, endedAtMs } = edge;
   const lastUse = edge.lastUse === null ? null : JSON.stringify(edge.lastUse);
-  insert(client, 'edge', { ...key, end, cause, ended_at_ms: endedAtMs, last_use: lastUse });
+  const readings = JSON.stringify(edge.readings);
+  insert(client, 'edge', { ...key, end, cause, ended_at_ms: endedAtMs, last_use: lastUse, readings });
   for (const use of edge.use) {
     insert(client, 'edge_use', {
       ...key,

@@ -62,9 +62,10 @@ export function findJob(
     | undefined;
 }
 
-/** Jobs that are closed, newest first. */
+/** Jobs that are closed, the last one closed first. */
 export function listClosedJobs(db: Db, limit = 50): { id: string; title: string; status: string }[] {
-  const sql = `SELECT id, title, status FROM job WHERE status <> 'open' ORDER BY id DESC LIMIT ?`;
+  const sql = `SELECT id, title, status FROM job WHERE status <> 'open' ORDER BY
+      (SELECT MAX(seq) FROM entry e WHERE e.subject_kind = 'job' AND e.subject_id = job.id) DESC LIMIT ?`;
   return statement(db.$client, sql).all(limit) as { id: string; title: string; status: string }[];
 }
 

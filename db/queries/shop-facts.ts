@@ -3,7 +3,7 @@ import type { Db } from '../open';
 import { listOpenLines } from './jobs';
 import { listOpenOrders } from './orders';
 import { findShop } from './shop';
-import { listConnections, listLifeGuesses, listMaterials, listParts } from './tables';
+import { listBeliefs, listConnections, listLifeGuesses, listMaterials, listParts } from './tables';
 import { listEdges, listTools } from './tools';
 
 /** Everything that the outlook is computed from, read at one moment. */
@@ -15,6 +15,7 @@ export function readShopFacts(db: Db, { today }: { today: string }): ShopFacts {
     materials: listMaterials(db),
     parts: listParts(db),
     guesses: listLifeGuesses(db),
+    beliefs: listBeliefs(db),
     tools: listTools(db),
     edges: listEdges(db),
     lines: listOpenLines(db),

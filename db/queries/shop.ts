@@ -12,7 +12,7 @@ export function findShop(db: Db): Shop | undefined {
   return settings;
 }
 
-/** Everyone whose name can be chosen, by name. */
+/** Everyone whose name can be chosen, by role and name. */
 export function listPeople(db: Db): Person[] {
   return db.select().from(person).orderBy(asc(person.role), asc(person.name)).all();
 }

@@ -1,7 +1,8 @@
 import { asc, eq } from 'drizzle-orm';
+import type { Belief } from '../../lib/shop/belief';
 import type { Connection, LifeGuess, Material, Part } from '../../lib/shop/noun';
 import type { Db } from '../open';
-import { connection, lifeGuess, material, part, partFit, partPermit } from '../schema';
+import { connection, lifeBelief, lifeGuess, material, part, partFit, partPermit } from '../schema';
 
 /** The sizes in the shop's table, small to large, medium before high. */
 export function listConnections(db: Db): Connection[] {
@@ -38,6 +39,16 @@ export function listParts(db: Db): Part[] {
 /** The first-guess lives typed on the first day, by part. */
 export function listLifeGuesses(db: Db): LifeGuess[] {
   return db.select().from(lifeGuess).orderBy(asc(lifeGuess.partId)).all();
+}
+
+/** What the shop believes of each kind of edge before the log speaks, where it has said so. */
+export function listBeliefs(db: Db): Belief[] {
+  return db
+    .select()
+    .from(lifeBelief)
+    .orderBy(asc(lifeBelief.kind))
+    .all()
+    .map((row) => row.data);
 }
 
 function grouped<T>(rows: readonly T[], keyOf: (row: T) => string): Map<string, T[]> {

@@ -1,5 +1,5 @@
 import { and, asc, desc, eq, inArray, type SQL } from 'drizzle-orm';
-import type { EdgeUse } from '../../lib/ledger/tool-record';
+import type { EdgeReading, EdgeUse } from '../../lib/ledger/tool-record';
 import { toolKey } from '../../lib/shop/tool-id';
 import type { EdgeEnd, EndCause, Role, ToolState } from '../../lib/shop/vocabulary';
 import type { Db } from '../open';
@@ -17,6 +17,7 @@ export interface EdgeRow {
   readonly endedAtMs: number | null;
   readonly lastUse: EdgeUse | null;
   readonly use: readonly EdgeUse[];
+  readonly readings: readonly EdgeReading[];
 }
 
 /** Tools, by ID; filtered by role and state where asked. */

@@ -1,5 +1,6 @@
 import { integer, primaryKey, real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
-import type { Hand, Role } from '../../lib/shop/vocabulary';
+import type { Belief } from '../../lib/shop/belief';
+import type { EdgeKind, Hand, Role } from '../../lib/shop/vocabulary';
 import { yesNo } from './columns';
 
 /** A thing one can buy. */
@@ -41,4 +42,10 @@ export const lifeGuess = sqliteTable('life_guess', {
   connectionId: text('connection_id').notNull(),
   ends: real('ends').notNull(),
   giveOrTake: real('give_or_take').notNull(),
+});
+
+/** What is believed of one kind of edge before the log speaks, as the shop set it. */
+export const lifeBelief = sqliteTable('life_belief', {
+  kind: text('kind').$type<EdgeKind>().primaryKey().notNull(),
+  data: text('data', { mode: 'json' }).$type<Belief>().notNull(),
 });

@@ -1,5 +1,5 @@
 import { integer, primaryKey, real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
-import type { EdgeUse } from '../../lib/ledger/tool-record';
+import type { EdgeReading, EdgeUse } from '../../lib/ledger/tool-record';
 import type { Opening } from '../../lib/shop/noun';
 import type { EdgeEnd, EndCause, Hand, Role, ToolState } from '../../lib/shop/vocabulary';
 import { yesNo } from './columns';
@@ -40,6 +40,7 @@ export const edge = sqliteTable(
     cause: text('cause').$type<EndCause>(),
     endedAtMs: integer('ended_at_ms'),
     lastUse: text('last_use', { mode: 'json' }).$type<EdgeUse>(),
+    readings: text('readings', { mode: 'json' }).$type<readonly EdgeReading[]>().notNull(),
   },
   (table) => [primaryKey({ columns: [table.toolId, table.edgeNo] })],
 );

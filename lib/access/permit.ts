@@ -11,6 +11,7 @@ export type Action =
   | 'move-tool'
   | 'end-edge'
   | 'renew-edge'
+  | 'read-edge'
   | 'record-calibration'
   | 'keep-fluid'
   | 'plan-job'

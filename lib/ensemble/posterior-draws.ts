@@ -1,46 +1,36 @@
 import type { LifeFit } from '../life/life-fit';
-import { choleskyFactor } from '../numeric/cholesky';
-import { normalCdf, normalQuantile } from '../numeric/normal';
-import { normalPoints } from './normal-points';
+import { logPosteriorValues } from '../life/posterior-values';
+import { proposalDraws } from './proposal-draws';
+import { shareWeights, systematicPicks } from './resample';
+
+/** Edges times draws that are worth weighing: a small shop's posterior leans and is cheap, a large one's does neither. */
+const WORK = 2 ** 19;
+const FEWEST = 1024;
+const MOST = 4096;
+/** Below this many draws' worth the weights are no longer trusted in full. */
+const FLOOR = 128;
 
 /**
- * Draws of every figure of a life fit from its Laplace posterior: one array of `drawCount` values to each figure, in the
- * order of the fit's layout. Fixed points, so the same fit always gives the same digits. θ = mode + L·x, L·Lᵀ = covariance,
- * x split normal: each side of the mode with the spread that the posterior has there.
- * Source: formula.
+ * Draws of every figure of a life fit from its posterior: one array of `drawCount` values to each figure, in the order of
+ * the fit's layout. Draws of the split-normal approximation are weighed against the exact posterior and resampled to equal
+ * weight, so that every answer stays a count. Fixed points throughout: the same fit gives the same digits.
+ * Source: formula (importance resampling; Rubin 1988, Geweke 1989).
  */
 export function posteriorDraws(fit: LifeFit, drawCount: number): Float64Array[] {
-  const { free } = fit.layout;
-  const n = free.length;
-  const draws = Array.from(fit.theta, (value) => new Float64Array(drawCount).fill(value));
-  const lower = choleskyFactor(fit.covariance, n);
-  if (lower === undefined) return draws;
-  const points = normalPoints({ count: drawCount, dimensions: n, key: `figures:${fit.kind}` });
-  points.forEach((point, j) => {
-    const [down, up] = [fit.axisSpread.down[j] as number, fit.axisSpread.up[j] as number];
-    if (down !== up || up !== 1) points[j] = point.map((z) => splitNormal(z, down, up));
-  });
-  free.forEach((index, i) => {
-    const column = draws[index] as Float64Array;
-    for (let j = 0; j <= i; j++) {
-      const weight = lower[i * n + j] as number;
-      const point = points[j] as Float64Array;
-      for (let k = 0; k < drawCount; k++) column[k] = (column[k] as number) + weight * (point[k] as number);
-    }
-  });
-  return draws;
+  const { model, layout } = fit;
+  if (model === undefined || layout.free.length === 0) return [...proposalDraws(fit, drawCount).columns];
+  const count = proposalCount(model.rows.length);
+  const { columns, logDensity } = proposalDraws(fit, count);
+  const logWeights = logPosteriorValues(model, { count, columns }).map(
+    (value, k) => value - (logDensity[k] as number),
+  );
+  const { shares } = shareWeights(logWeights, FLOOR);
+  const picks = systematicPicks(shares, columns[layout.indexOf.logMedian as number] as Float64Array, drawCount);
+  return columns.map((column) => Float64Array.from(picks, (k) => column[k] as number));
 }
 
-/**
- * Split-normal figure from a normal one with the same rank: below 0 with spread `down`, above with spread `up`, the sides
- * as likely as they are wide. Domain: both spreads above 0. Source: formula.
- * @example splitNormal(1.5, 1, 1) // => 1.5
- */
-export function splitNormal(z: number, down: number, up: number): number {
-  if (down === up) return z * up;
-  const half = (down + up) / 2;
-  const belowShare = down / (down + up);
-  const share = normalCdf(z);
-  if (share < belowShare) return down * normalQuantile((share * half) / down);
-  return -up * normalQuantile((normalCdf(-z) * half) / up);
+function proposalCount(edges: number): number {
+  let count = MOST;
+  while (count > FEWEST && count * edges > WORK) count /= 2;
+  return count;
 }

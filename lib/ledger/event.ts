@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BeliefSchema } from '../shop/belief';
 import { dayField } from '../shop/field';
 import {
   CalibrationSchema,
@@ -15,6 +16,7 @@ import {
   OrderSchema,
   PartSchema,
   PersonSchema,
+  ReadingSchema,
   ReceiptSchema,
   RenewalSchema,
   ReturnSchema,
@@ -31,6 +33,7 @@ export const ENTRY = {
   'connection-set': { subject: 'connection', payload: ConnectionSchema },
   'material-set': { subject: 'material', payload: MaterialSchema },
   'part-set': { subject: 'part', payload: PartSchema },
+  'belief-set': { subject: 'belief', payload: BeliefSchema },
   'life-guess-set': { subject: 'guess', payload: LifeGuessSchema },
   'job-set': { subject: 'job', payload: JobSchema },
   'job-closed': { subject: 'job', payload: z.object({ how: z.enum(['done', 'cancelled']) }) },
@@ -43,6 +46,7 @@ export const ENTRY = {
   'tool-returned': { subject: 'tool', payload: ReturnSchema },
   'tool-moved': { subject: 'tool', payload: MoveSchema },
   'edge-ended': { subject: 'tool', payload: EdgeEndSchema },
+  'edge-read': { subject: 'tool', payload: ReadingSchema },
   'edge-renewed': { subject: 'tool', payload: RenewalSchema },
   'gauge-calibrated': { subject: 'tool', payload: CalibrationSchema },
   'fluid-opened': { subject: 'tool', payload: FluidOpenedSchema },

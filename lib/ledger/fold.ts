@@ -1,4 +1,5 @@
 import { ok, type Refusal, type Result } from '../result';
+import type { Belief } from '../shop/belief';
 import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../shop/noun';
 import type { Entry, SubjectKind } from './event';
 import { evolveJob, type JobRecord } from './job-history';
@@ -15,6 +16,7 @@ export interface RecordOf {
   material: Material;
   part: Part;
   guess: LifeGuess;
+  belief: Belief;
   job: JobRecord;
   order: OrderRecord;
   tool: ToolRecord;
@@ -39,6 +41,7 @@ const EVOLVE: Evolve = {
   material: replaced<'material'>,
   part: evolvePart,
   guess: replaced<'guess'>,
+  belief: replaced<'belief'>,
   job: evolveJob,
   order: evolveOrder,
   tool: evolveTool,

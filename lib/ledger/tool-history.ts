@@ -5,6 +5,7 @@ import { issued, moved, returned } from './tool-step/custody';
 import { cutLogged, edgeEnded, edgeRenewed } from './tool-step/edge';
 import { fluidLevelRead, fluidOpened } from './tool-step/fluid';
 import { gaugeCalibrated } from './tool-step/gauge';
+import { edgeRead } from './tool-step/reading';
 import { received } from './tool-step/receipt';
 
 /**
@@ -34,6 +35,8 @@ function evolveKnown(tool: ToolRecord, entry: Entry): Result<ToolRecord, Refusal
       return cutLogged(tool, entry.payload, entry);
     case 'edge-ended':
       return edgeEnded(tool, entry.payload, entry);
+    case 'edge-read':
+      return edgeRead(tool, entry.payload, entry);
     case 'edge-renewed':
       return edgeRenewed(tool, entry.payload, entry);
     case 'gauge-calibrated':

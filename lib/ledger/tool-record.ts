@@ -1,3 +1,4 @@
+import type { Finding } from '../reading/reading';
 import type { Opening } from '../shop/noun';
 import type { EdgeEnd, EndCause, Hand, Role, ToolState } from '../shop/vocabulary';
 
@@ -23,6 +24,15 @@ export interface EdgeRecord {
   readonly use: readonly EdgeUse[];
   /** The last row logged: an edge found worn wore out somewhere within it. */
   readonly lastUse: EdgeUse | null;
+  readonly readings: readonly EdgeReading[];
+}
+
+/** One inspection of an edge: what was seen, and all that the edge had cut by then. */
+export interface EdgeReading {
+  readonly entryId: string;
+  readonly onDay: string;
+  readonly finding: Finding;
+  readonly use: readonly EdgeUse[];
 }
 
 /** One marked thing as its history says it stands. Derived: the fold of its entries, never written by hand. */
@@ -55,5 +65,5 @@ export function currentEdge(tool: ToolRecord): EdgeRecord | undefined {
 
 /** An edge that has cut nothing yet. */
 export function newEdge(edgeNo: number): EdgeRecord {
-  return { edgeNo, end: null, cause: null, endedAtMs: null, use: [], lastUse: null };
+  return { edgeNo, end: null, cause: null, endedAtMs: null, use: [], lastUse: null, readings: [] };
 }

@@ -1,7 +1,7 @@
 import { choleskyFactor, choleskyInverse } from '../numeric/cholesky';
 import { minimizeNewton, type NewtonResult, type Surface } from '../numeric/newton';
 import type { EdgeKind } from '../shop/vocabulary';
-import { type AxisSpread, axisSpread, noLean } from './axis-spread';
+import { type AxisSpread, axisSpread } from './axis-spread';
 import { countEdges, countEdgesByPart } from './edge-counts';
 import { type EdgeRow, edgeRowOf } from './edge-rows';
 import { logExposure } from './exposure-sum';
@@ -12,6 +12,7 @@ import type { LifeFit, LifeFitRefusal } from './life-fit';
 import { beliefsOf, type LifeModel, logPosterior } from './log-posterior';
 import { type EdgeHistory, orderHistories } from './observation';
 import { layOut, type ParameterLayout, startOf } from './parameter-layout';
+import { logPosteriorValues } from './posterior-values';
 import type { LifePriors } from './priors';
 
 export interface LifeFitInput {
@@ -21,8 +22,6 @@ export interface LifeFitInput {
   readonly priors: LifePriors;
   readonly guesses?: readonly FirstGuess[];
 }
-
-const LEANS_BELOW = 100;
 
 /**
  * Life fit: how long edges of one kind last, from every edge's history, the first guesses and the priors.
@@ -54,6 +53,7 @@ export function fitLife(input: LifeFitInput): LifeFit | LifeFitRefusal {
     theta,
     covariance,
     axisSpread: leanOf(model, layout, theta, covariance),
+    model,
     logPosterior: top.value,
     logLik: top.logLik,
     iterations: found.iterations,
@@ -67,19 +67,23 @@ export function fitLife(input: LifeFitInput): LifeFit | LifeFitRefusal {
   };
 }
 
-/** The lean of the posterior; from a hundred worn edges on it is too slight to be worth the time, and taken as none. */
+/** The lean of the posterior: its value at the probes of every axis, worked out together. */
 function leanOf(
   model: LifeModel,
-  layout: ParameterLayout,
+  { free }: ParameterLayout,
   theta: Float64Array,
   covariance: Float64Array,
 ): AxisSpread {
-  const { free } = layout;
-  const worn = model.rows.filter((row) => row.evidence !== 'beyond').length;
-  if (worn >= LEANS_BELOW) return noLean(free.length);
-  return axisSpread(covariance, free.length, (offset) => {
-    const x = free.map((index, i) => (theta[index] as number) + (offset[i] as number));
-    return logPosterior(model, widen(layout, theta, Float64Array.from(x))).value;
+  return axisSpread(covariance, free.length, (offsets) => {
+    const count = offsets.length;
+    const columns = Array.from(theta, (value) => new Float64Array(count).fill(value));
+    free.forEach((index, i) => {
+      const column = columns[index] as Float64Array;
+      offsets.forEach((offset, k) => {
+        column[k] = (column[k] as number) + (offset[i] as number);
+      });
+    });
+    return logPosteriorValues(model, { count, columns });
   });
 }
 

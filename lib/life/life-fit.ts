@@ -2,6 +2,7 @@ import type { NewtonResult } from '../numeric/newton';
 import type { EdgeKind } from '../shop/vocabulary';
 import type { AxisSpread } from './axis-spread';
 import type { FirstGuess } from './first-guess';
+import type { LifeModel } from './log-posterior';
 import type { ParameterLayout } from './parameter-layout';
 import type { LifePriors } from './priors';
 
@@ -36,6 +37,8 @@ export interface LifeFit {
   readonly covariance: Float64Array;
   /** How the posterior leans along the axes of that covariance. */
   readonly axisSpread: AxisSpread;
+  /** The posterior itself, edge by edge, against which draws are weighed. Without it they are Laplace's. */
+  readonly model?: LifeModel;
   readonly logPosterior: number;
   readonly logLik: number;
   readonly iterations: number;

@@ -12,7 +12,7 @@ export function shopEnsemble(facts: ShopFacts): Ensemble {
   const histories = edgeHistories(facts);
   const kinds: Partial<Record<EdgeKind, LifeFit>> = {};
   for (const kind of EDGE_KINDS) {
-    const priors = lifePriors(kind, facts.materials);
+    const priors = lifePriors(kind, facts.materials, facts.beliefs);
     const fit = fitLife({ kind, histories, priors, guesses: firstGuesses(kind, facts) });
     if (fit.ok) kinds[kind] = fit;
   }

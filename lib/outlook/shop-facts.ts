@@ -1,4 +1,5 @@
-import type { EdgeUse } from '../ledger/tool-record';
+import type { EdgeReading, EdgeUse } from '../ledger/tool-record';
+import type { Belief } from '../shop/belief';
 import type { Connection, LifeGuess, Material, Opening, Part, Shop } from '../shop/noun';
 import type { EdgeEnd, Hand, Operation, Role, ToolState } from '../shop/vocabulary';
 
@@ -9,6 +10,7 @@ export interface EdgeFacts {
   readonly end: EdgeEnd | null;
   readonly lastUse: EdgeUse | null;
   readonly use: readonly EdgeUse[];
+  readonly readings?: readonly EdgeReading[];
 }
 
 /** A tool as far as the outlook cares. */
@@ -58,6 +60,8 @@ export interface ShopFacts {
   readonly materials: readonly Material[];
   readonly parts: readonly Part[];
   readonly guesses: readonly LifeGuess[];
+  /** What the shop believes before the log speaks, where it has said so. */
+  readonly beliefs?: readonly Belief[];
   readonly tools: readonly ToolFacts[];
   readonly edges: readonly EdgeFacts[];
   readonly lines: readonly LineFacts[];

@@ -21,6 +21,7 @@ import {
   MoveSchema,
   OrderSchema,
   RETURN_CONDITIONS,
+  ReadingSchema,
   rejectsField,
 } from './noun';
 
@@ -82,6 +83,9 @@ export type EndEdge = z.output<typeof EndEdgeInput>;
 
 export const RenewEdgeInput = form({ ...aboutTool, onDay: dayField('The day it came back') });
 export type RenewEdge = z.output<typeof RenewEdgeInput>;
+
+export const ReadEdgeInput = form({ ...aboutTool, ...ReadingSchema.shape });
+export type ReadEdge = z.output<typeof ReadEdgeInput>;
 
 export const RecordCalibrationInput = form({ ...aboutTool, ...CalibrationSchema.shape });
 export type RecordCalibration = z.output<typeof RecordCalibrationInput>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FindingSchema } from '../reading/reading';
 import {
   countField,
   dayField,
@@ -12,6 +13,7 @@ import {
   textField,
   yesNoField,
 } from './field';
+import { ShownSchema } from './shown';
 import { END_CAUSES, HANDS, OPERATIONS, REJECT_CAUSES, ROLES, SERVICES, TOOL_STATES } from './vocabulary';
 
 /**
@@ -227,6 +229,8 @@ export const IssueSchema = form({
   toPersonId: keyField('Who it goes to'),
   jobLineId: textField('The job line', 80).nullable(),
   bench: textField('The bench', 24),
+  /** What was said of the tool for this work when it was issued; absent where nothing was. */
+  shown: ShownSchema.optional(),
 });
 export const RETURN_CONDITIONS = ['ok', 'dull', 'damaged', 'unsure'] as const;
 export const ReturnSchema = form({
@@ -250,6 +254,7 @@ export const CalibrationSchema = form({
   dueOnDay: dayField('The next due day').nullable(),
   certificate: textField('The certificate', 60),
 });
+export const ReadingSchema = form({ finding: FindingSchema, onDay: dayField('The day of the reading') });
 export const FluidOpenedSchema = form({ onDay: dayField('The day opened') });
 export const FluidLevelSchema = form({
   levelMl: measureField('The level', { min: 0, max: 1_000_000 }),

@@ -74,6 +74,7 @@ function set(noun: Noun, when: { atMs: number; by: Actor; reason?: string; mark?
 
 function keyOf(noun: Noun): string {
   if (noun.noun === 'shop') return 'shop';
+  if (noun.noun === 'belief') return noun.value.kind;
   return noun.noun === 'guess' ? noun.value.partId : noun.value.id;
 }
 

@@ -4,6 +4,7 @@ import { issueTool, returnTool } from '@/db/commands/issue-tool';
 import { openFluid, readFluidLevel } from '@/db/commands/keep-fluid';
 import { logCut } from '@/db/commands/log-cut';
 import { moveTool } from '@/db/commands/move-tool';
+import { readEdge } from '@/db/commands/read-edge';
 import { receiveTool } from '@/db/commands/receive-tool';
 import { recordCalibration } from '@/db/commands/record-calibration';
 import { correctCut, reverseEntry } from '@/db/commands/reverse-entry';
@@ -18,6 +19,7 @@ import {
   LogCutInput,
   MoveToolInput,
   OpenFluidInput,
+  ReadEdgeInput,
   ReadFluidLevelInput,
   ReceiveToolInput,
   RecordCalibrationInput,
@@ -75,7 +77,7 @@ const deed = fc.oneof(
         fc.record({
           known: fc.constant('counted'),
           connectionId,
-          materialId,
+          materialId: fc.constantFrom('316', '2507', 'unobtainium'),
           ends: fc.integer({ min: 1, max: 90 }),
         }),
       ),
@@ -95,7 +97,7 @@ const deed = fc.oneof(
     arbitrary: fc.record({
       do: fc.constant('move' as const),
       toolId,
-      to: fc.constantFrom(...TOOL_STATES, 'in-crib', 'regrind', 'regrind'),
+      to: fc.constantFrom(...TOOL_STATES, 'in-crib', 'regrind', 'regrind', 'lost', 'scrapped'),
       reason: fc.constantFrom('', 'looked at'),
       backOnDay: fc.option(day, { freq: 3 }),
     }),
@@ -133,6 +135,18 @@ const deed = fc.oneof(
       do: fc.constant('level' as const),
       toolId,
       levelMl: fc.integer({ max: 1000, min: 0 }),
+    }),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      do: fc.constant('read' as const),
+      toolId,
+      finding: fc.constantFrom(
+        { method: 'grade', grade: 'light' },
+        { method: 'flank-land', landMm: 0.1 },
+        { method: 'ring', go: 'tight', notGoTurns: 1 },
+      ),
     }),
   },
   { weight: 4, arbitrary: fc.record({ do: fc.constant('reverse' as const), which }) },
@@ -224,6 +238,10 @@ function commandOf(
     case 'level': {
       const input = ReadFluidLevelInput.parse({ ...entered, ...deed, onDay: '2026-03-02' });
       return (db, env) => readFluidLevel(db, may('keep-fluid', actor), input, env);
+    }
+    case 'read': {
+      const input = ReadEdgeInput.parse({ ...entered, ...deed, onDay: '2026-03-02' });
+      return (db, env) => readEdge(db, may('read-edge', actor), input, env);
     }
     case 'reverse': {
       const input = ReverseEntryInput.parse({

@@ -24,7 +24,7 @@ export function JustPlanned({ asked, rows }: JustPlannedProps) {
         {mine.map((row) => (
           <li key={row.line.id}>
             <Link href={`/plan/lines/${encodeURIComponent(row.line.id)}`}>
-              {count(row.line.ends, 'end')} {row.sizeText} in {row.materialText}
+              {count(row.line.ends, 'end')}, {row.sizeText}, in {row.materialText}
             </Link>{' '}
             <VerdictMark verdict={row.verdict.verdict} />
           </li>

@@ -5,7 +5,10 @@ import { currentEdge, type EdgeRecord, newEdge } from '../tool-record';
 import { placed, standing, withEdge } from './place';
 import type { ToolStep } from './step';
 
-/** A row of the cut log: its use is added to the edge in service. */
+/**
+ * A row of the cut log: its use is added to the edge in service. Rows are often written up late, so a tool that has
+ * meanwhile come back dull or gone out for regrind still takes them.
+ */
 export const cutLogged: ToolStep<'cut-logged'> = (tool, cut) => {
   const edge = currentEdge(tool);
   if (edge === undefined || !cuts(tool.role, cut.operation)) {
@@ -16,8 +19,11 @@ export const cutLogged: ToolStep<'cut-logged'> = (tool, cut) => {
   }
   if (edge.end !== null)
     return refuse('edge', `${tool.id} has no edge left in service; nothing more can be cut with it.`);
-  if (tool.state !== 'in-crib' && tool.state !== 'issued') {
-    return refuse('state', `${tool.id} is ${standing(tool)}; nothing can have been cut with it.`);
+  if (tool.state === 'scrapped' || tool.state === 'lost') {
+    return refuse(
+      'state',
+      `${tool.id} is ${standing(tool)}; take that entry back first if it was a mistake.`,
+    );
   }
   const added = addUse(edge, cutToUse(cut));
   if (!holdsExactly(added))

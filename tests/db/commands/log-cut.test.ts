@@ -86,10 +86,17 @@ it('a row sent again after the tool is gone is still known', () => {
   expect(must(send.cut('D-56-01', 1, { entryId: 'row-once-1' })).alreadyRecorded).toBe(true);
 });
 
+it('a row written up late goes on a tool that has come back dull meanwhile', () => {
+  must(send.move('D-56-01', 'quarantined'));
+  must(send.cut('D-56-01', 3));
+  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ state: 'quarantined' });
+  expect(row(db, 'edge_use', 'tool_id', 'D-56-01')).toMatchObject({ ends: 3 });
+});
+
 it('refuses in a sentence, and changes nothing', () => {
   receive(db, 'BDY-A', BODY);
   receive(db, 'D-56-02', DIE);
-  must(send.move('D-56-02', 'quarantined'));
+  must(send.move('D-56-02', 'lost'));
   receive(db, 'D-56-03', DIE);
   must(send.end('D-56-03', 'worn', 'scrapped'));
   const before = dump(db);
@@ -115,7 +122,7 @@ it('refuses in a sentence, and changes nothing', () => {
     'More good ends than ends cut.',
     'The rejects by cause add up to more than the ends that were not good.',
     'The day it was cut lies in the future. Check the date, or the clock of this device.',
-    'D-56-02 is quarantined; nothing can have been cut with it.',
+    'D-56-02 is lost; take that entry back first if it was a mistake.',
     'D-56-03 has no edge left in service; nothing more can be cut with it.',
   ]);
   expect(dump(db)).toEqual(before);

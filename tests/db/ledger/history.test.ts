@@ -161,6 +161,9 @@ it('the histories reach what they are meant to reach', () => {
     ],
     ...[
       'level done',
+      'read done',
+      'read method',
+      'read edge',
       'reverse done',
       'reverse reversed',
       'reverse rested-on',

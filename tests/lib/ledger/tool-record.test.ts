@@ -9,5 +9,13 @@ it('the edge in service is the last one; a body has none', () => {
 });
 
 it('a new edge has cut nothing and is in service', () => {
-  expect(newEdge(3)).toEqual({ edgeNo: 3, end: null, cause: null, endedAtMs: null, use: [], lastUse: null });
+  expect(newEdge(3)).toEqual({
+    edgeNo: 3,
+    end: null,
+    cause: null,
+    endedAtMs: null,
+    use: [],
+    lastUse: null,
+    readings: [],
+  });
 });
