@@ -24,7 +24,7 @@ export function axisSpread(
   const up = new Float64Array(n).fill(1);
   const lower = choleskyFactor(covariance, n);
   if (lower === undefined) return { down, up };
-  const offsets = [new Float64Array(n)];
+  const offsets: Float64Array[] = [new Float64Array(n)];
   for (let axis = 0; axis < n; axis++)
     offsets.push(alongAxis(lower, n, axis, -PROBE), alongAxis(lower, n, axis, PROBE));
   const values = logPosteriorAt(offsets);

@@ -1,3 +1,5 @@
+import type { Coverage } from './band-coverage';
+
 /** A probability beside what happened: all that a score needs of a settled prediction. */
 export interface ScoredCase {
   readonly probability: number;
@@ -32,16 +34,14 @@ export interface Score {
   readonly reliability: Reliability;
 }
 
-/** The scorecard that a screen shows: ours beside the shop's fixed count on the same cases. */
+/** The scorecard that a screen shows: ours beside the shop's fixed count on the same cases. Undefined: no case yet. */
 export interface Scorecard {
-  readonly ours: Score;
+  readonly ours: Score | undefined;
   /** On the cases that have a fixed count. */
   readonly oursOnSame: Score | undefined;
   readonly fixedCount: Score | undefined;
   readonly voided: number;
   readonly open: number;
-  /** Share of settled bands that held what happened, with its 95 % Wilson interval; undefined without any. */
-  readonly coverage:
-    | { readonly count: number; readonly share: number; readonly low: number; readonly high: number }
-    | undefined;
+  /** Of the 10–90 % bands. */
+  readonly coverage: Coverage | undefined;
 }

@@ -2,9 +2,9 @@ import { countIn } from '@/db/commands/count-in';
 import { foundShop } from '@/db/commands/set-up-shop';
 import type { Db } from '@/db/open';
 import { listParts } from '@/db/queries/tables';
+import { CountInInput, FoundShopInput } from '@/lib/shop/set-up-input';
 import type { Role } from '@/lib/shop/vocabulary';
 import { CALIBRATED_ROLES } from '@/lib/shop/vocabulary';
-import { CountInInput, FoundShopInput } from '@/lib/shop/set-up-input';
 import { ENV, entered, may, must, testDb } from './db';
 
 /** A shop of one's own as its first day leaves it: 3/8 medium pressure in use, one of everything but the roles left out. */

@@ -26,7 +26,7 @@ function evidence({ restsOn, kind, partCounts, kindCounts }: EstimateReasons): s
   const counts = restsOn === 'worn-of-part' ? partCounts : kindCounts;
   const whose =
     restsOn === 'worn-of-part' ? 'of this part ' : restsOn === 'worn-of-kind' ? 'of other parts ' : '';
-  if (restsOn === 'default') return `from a rough default, 0 of your ${many} yet`;
+  if (restsOn === 'default') return `from a rough default, 0 of your ${many} worn out yet`;
   if (counts.worn === 0) return `from the first guess typed for your shop, 0 of your ${many} worn out yet`;
   const incidents =
     counts.incident === 0 ? '' : `, ${counts.incident} lost to accidents (not counted as wear)`;

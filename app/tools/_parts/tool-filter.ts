@@ -23,7 +23,7 @@ export function readToolFilter(asked: Asked): ToolFilter {
     size: word('size'),
     role: ROLES.find((role) => role === word('kind')) ?? '',
     state: TOOL_STATES.find((state) => state === word('state')) ?? (word('state') === 'all' ? 'all' : 'here'),
-    page: Number.isInteger(page) && page > 1 ? page : 1,
+    page: Number.isSafeInteger(page) && page > 1 ? page : 1,
   };
 }
 

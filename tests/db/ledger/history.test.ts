@@ -133,12 +133,12 @@ it('taking a row back and entering it again restores every sum exactly', () => {
     }),
     RUNS,
   );
-  expect(mended).toBeGreaterThan(20);
+  expect(mended).toBeGreaterThan(8);
 });
 
 it('the histories reach what they are meant to reach', () => {
   const seen = new Map<string, number>();
-  for (const acts of fc.sample(history, { numRuns: 60, seed: 7 })) play(acts, seen);
+  for (const acts of fc.sample(history, { numRuns: 160, seed: 7 })) play(acts, seen);
   for (const outcome of [
     ...['cut done', 'cut edge', 'cut state', 'cut fit', 'cut unit-slip', 'cut future', 'cut unknown-tool'],
     ...[

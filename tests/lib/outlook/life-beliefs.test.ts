@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { buildEnsemble } from '@/lib/ensemble/build-ensemble';
 import { bandOf } from '@/lib/ensemble/reasons';
-import { fitLife } from '@/lib/life/fit-life';
 import { guessAsNormal } from '@/lib/life/first-guess';
+import { fitLife } from '@/lib/life/fit-life';
 import { firstGuesses, lifePriors } from '@/lib/outlook/life-beliefs';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import { SHIPPED_MATERIALS } from '@/lib/shipped/materials';

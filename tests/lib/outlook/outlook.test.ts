@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readShopFacts } from '@/db/queries/shop-facts';
 import type { Db } from '@/db/open';
+import { readShopFacts } from '@/db/queries/shop-facts';
 import { computeOutlook, type Outlook } from '@/lib/outlook/outlook';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { entered, must } from '../../support/db';

@@ -57,9 +57,12 @@ it.each([
   [['cone', 'assemble'], 20, 0, 4],
   [['thread'], 0, 30, 0],
   [['assemble'], 24, 24, 24],
-] as const)('endsToMake of %j with %i good cones and %i good threads is %i', (operations, goodCones, goodThreads, left) => {
-  expect(endsToMake(lineFacts({ operations, goodCones, goodThreads }))).toBe(left);
-});
+] as const)(
+  'endsToMake of %j with %i good cones and %i good threads is %i',
+  (operations, goodCones, goodThreads, left) => {
+    expect(endsToMake(lineFacts({ operations, goodCones, goodThreads }))).toBe(left);
+  },
+);
 
 describe('planLines', () => {
   // source: hand. 24 − 10 = 14 ends; 28 drops ÷ 40 × 2 = 1.4 mL an end; the shop asks 0.8, of what cannot be remade 0.95.
@@ -86,7 +89,9 @@ describe('planLines', () => {
 
 // source: common practice, no source. 0.9 and 0.95 until the shop sets its own.
 it('requiredProbability is the shop’s own, or 0.9 and 0.95', () => {
-  expect([requiredProbability(undefined, 'ordinary'), requiredProbability(undefined, 'precious')]).toEqual([0.9, 0.95]);
+  expect([requiredProbability(undefined, 'ordinary'), requiredProbability(undefined, 'precious')]).toEqual([
+    0.9, 0.95,
+  ]);
   expect([requiredProbability(shop, 'ordinary'), requiredProbability(shop, 'precious')]).toEqual([0.8, 0.95]);
 });
 
@@ -112,16 +117,29 @@ it.each([
   ['2027-03-01', '2026-03-02', 365, '2027-03-01'],
   ['2027-03-03', '2026-03-02', 365, '2027-03-02'],
   ['2027-03-03', '2026-03-02', null, '2027-03-03'],
-])('fluid kept until %s, opened %s for %s days, expires on %s', (expiresOnDay, openedOnDay, openedLifeDays, day) => {
-  expect(fluidExpiresOnDay({ expiresOnDay, openedOnDay }, { openedLifeDays })).toBe(day);
-});
+])(
+  'fluid kept until %s, opened %s for %s days, expires on %s',
+  (expiresOnDay, openedOnDay, openedLifeDays, day) => {
+    expect(fluidExpiresOnDay({ expiresOnDay, openedOnDay }, { openedLifeDays })).toBe(day);
+  },
+);
 
 // source: hand. Stated cases.
 describe('setItems', () => {
   it('leaves out what is scrapped, lost or of no known part, and keeps every other state', () => {
-    const states = ['in-crib', 'issued', 'regrind', 'calibration', 'quarantined', 'scrapped', 'lost'] as const;
+    const states = [
+      'in-crib',
+      'issued',
+      'regrind',
+      'calibration',
+      'quarantined',
+      'scrapped',
+      'lost',
+    ] as const;
     const tools = states.map((state) => toolFacts({ id: `B-${state}`, role: 'blade', state }));
-    const items = setItems(shopRecord({ tools: [...tools, { ...toolFacts({ id: 'X', role: 'die' }), partId: 'gone' }] }));
+    const items = setItems(
+      shopRecord({ tools: [...tools, { ...toolFacts({ id: 'X', role: 'die' }), partId: 'gone' }] }),
+    );
     expect(items.map(({ state }) => state)).toEqual(states.slice(0, 5));
   });
 
@@ -129,7 +147,13 @@ describe('setItems', () => {
     const tools = [
       toolFacts({ id: 'D-1', role: 'die', state: 'issued', jobLineId: 'J-1.1', backOnDay: '2026-03-20' }),
       toolFacts({ id: 'G-1', role: 'go-ring', dueOnDay: '2026-09-30' }),
-      toolFacts({ id: 'F-1', role: 'fluid', levelMl: 400, openedOnDay: '2026-03-02', expiresOnDay: '2028-01-01' }),
+      toolFacts({
+        id: 'F-1',
+        role: 'fluid',
+        levelMl: 400,
+        openedOnDay: '2026-03-02',
+        expiresOnDay: '2028-01-01',
+      }),
     ];
     const [die, ring, fluid] = setItems(shopRecord({ tools }));
     expect(die).toMatchObject({

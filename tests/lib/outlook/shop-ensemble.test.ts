@@ -60,7 +60,10 @@ describe('shopEnsemble', () => {
   const ended = (end: EdgeFacts['end']) =>
     record(
       [...dies, die],
-      [...dies.map(({ id }, i) => edgeFacts(id, { end, lastUse: use(4), use: [use(30 + i)] })), edgeFacts('D-1')],
+      [
+        ...dies.map(({ id }, i) => edgeFacts(id, { end, lastUse: use(4), use: [use(30 + i)] })),
+        edgeFacts('D-1'),
+      ],
     );
   const likely = (facts: ShopFacts) => {
     const life = shopEnsemble(facts).residualLife('D-1');

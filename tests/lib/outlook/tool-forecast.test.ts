@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { shopEnsemble } from '@/lib/outlook/shop-ensemble';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { dieVerdict, toolForecast } from '@/lib/outlook/tool-forecast';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import type { LifeGuess } from '@/lib/shop/noun';
@@ -76,7 +76,8 @@ describe('toolForecast', () => {
 
   // source: hand. More cut, less left; every row counts once.
   it('has less left the more the edge has cut', () => {
-    const after = (ends: number) => known('D-1', medium, record({ edges: [edgeFacts('D-1', { use: [use(ends)] })] }));
+    const after = (ends: number) =>
+      known('D-1', medium, record({ edges: [edgeFacts('D-1', { use: [use(ends)] })] }));
     const likely = [0, 20, 40, 60].map((ends) => after(ends).likelyEnds);
     expect(likely).toEqual([...likely].sort((a, b) => b - a));
     expect(new Set(likely).size).toBe(4);

@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { entryWords, type Names } from '@/app/_shared/words/entry-words';
+import { ENTRY_LABEL } from '@/lib/ledger/entry-label';
+
+const names: Names = {
+  person: (id) => ({ ash: 'Ash Moor' })[id] ?? id,
+  connection: (id) => ({ '9-16-high': '9⁄16 high pressure' })[id] ?? id,
+  material: (id) => ({ '316': '316/316L' })[id] ?? id,
+};
+const words = (kind: string, payload: object) =>
+  entryWords({ kind, payload: payload as Record<string, unknown> }, names);
+
+const cut = { operation: 'thread', connectionId: '9-16-high', materialId: '316', ends: 24, goodEnds: 24 };
+
+// source: hand. Each sentence says in shop words what its entry holds, and nothing that it does not hold.
+describe('entryWords', () => {
+  it.each([
+    [cut, '24 threads, 9⁄16 high pressure in 316/316L'],
+    [{ ...cut, operation: 'cone', ends: 1, goodEnds: 1 }, '1 cone, 9⁄16 high pressure in 316/316L'],
+    [{ ...cut, goodEnds: 21 }, '24 threads, 9⁄16 high pressure in 316/316L (3 not good)'],
+    [
+      { ...cut, threadLengthTyped: '15/16 in', dry: true, rework: true, heat: 'H1', jobLineId: 'J-086.2' },
+      '24 threads, 9⁄16 high pressure in 316/316L (15/16 in long, cut dry, recut, heat H1, job J-086.2)',
+    ],
+    [{ ...cut, connectionId: '1-high', materialId: 'tin' }, '24 threads, 1-high in tin'],
+  ])('a row of the cut log: %j', (payload, text) => {
+    expect(words('cut-logged', payload)).toBe(text);
+  });
+
+  it.each([
+    ['tool-received', { role: 'die', lot: '', opening: { known: 'new' } }, 'received: threading die'],
+    [
+      'tool-received',
+      { role: 'blade', lot: 'L7', opening: { known: 'unknown' } },
+      'received: coning blade, lot L7, use before this unknown',
+    ],
+    [
+      'tool-received',
+      { role: 'die', opening: { known: 'counted', ends: 40 } },
+      'received: threading die, 40 ends cut before',
+    ],
+    [
+      'tool-issued',
+      { toPersonId: 'ash', jobLineId: 'J-086.2', bench: '4' },
+      'issued to Ash Moor for job J-086.2, bench 4',
+    ],
+    ['tool-issued', { toPersonId: 'bo', jobLineId: null, bench: '' }, 'issued to bo on loan'],
+    ['tool-returned', { condition: 'ok' }, 'came back in order'],
+    ['tool-returned', { condition: 'unsure' }, 'came back, nobody sure of it, set aside'],
+    [
+      'tool-moved',
+      { to: 'regrind', backOnDay: '2026-03-20' },
+      'now out for regrind, expected back 2026-03-20',
+    ],
+    ['tool-moved', { to: 'lost', backOnDay: null }, 'now lost'],
+    ['edge-ended', { cause: 'dropped' }, 'edge out of service: dropped'],
+    ['edge-renewed', {}, 'back from regrind with a new edge, counted from zero'],
+    [
+      'gauge-calibrated',
+      { result: 'pass', dueOnDay: '2027-03-01', certificate: 'C-12' },
+      'calibrated, due 2027-03-01, certificate C-12',
+    ],
+    ['gauge-calibrated', { result: 'fail', dueOnDay: null }, 'failed its calibration, set aside'],
+    ['fluid-opened', { onDay: '2026-03-02' }, 'opened on 2026-03-02'],
+    ['fluid-level-read', { levelMl: 400 }, 'level 400 mL'],
+    [
+      'life-guess-set',
+      { ends: 150, giveOrTake: 2 },
+      'first guess: about 150 ends, give or take a factor of 2',
+    ],
+    ['connection-set', { id: '9-16-high' }, 'size table row: 9⁄16 high pressure'],
+    ['job-set', { id: 'J-1', title: '', lines: [{}] }, 'job planned: J-1, 1 line'],
+    ['job-closed', { how: 'cancelled' }, 'job cancelled'],
+    ['order-placed', { quantity: 4, expectedOnDay: '2026-03-14' }, 'ordered 4, expected 2026-03-14'],
+    ['order-slipped', { expectedOnDay: '2026-04-01' }, 'order slipped to 2026-04-01'],
+    ['order-received', { quantity: 1 }, 'received 1 of the order'],
+    ['belief-set', { kind: 'blade' }, 'what is believed of blades before the log'],
+    [
+      'edge-read',
+      { onDay: '2026-03-02', finding: { method: 'flank-land', landMm: 0.18 } },
+      'read on 2026-03-02: wear land 0.18 mm',
+    ],
+    [
+      'edge-read',
+      { onDay: '2026-03-02', finding: { method: 'pitch-diameter', pitchDiameterMm: 13.26 } },
+      'read on 2026-03-02: pitch diameter 13.26 mm',
+    ],
+    [
+      'edge-read',
+      { onDay: '2026-03-02', finding: { method: 'ring', go: 'tight', notGoTurns: null } },
+      'read on 2026-03-02: GO ring runs on tight',
+    ],
+    [
+      'edge-read',
+      { onDay: '2026-03-02', finding: { method: 'ring', go: 'free', notGoTurns: 1 } },
+      'read on 2026-03-02: GO ring runs on freely, NOT GO on by 1 turn',
+    ],
+    [
+      'edge-read',
+      { onDay: '2026-03-02', finding: { method: 'grade', grade: 'at-limit' } },
+      'read on 2026-03-02: at its limit',
+    ],
+    ['entry-reversed', {}, 'took an entry back'],
+  ])('%s %j', (kind, payload, text) => {
+    expect(words(kind, payload)).toBe(text);
+  });
+
+  // source: identity. What has a name in the ledger has words on the screen: no entry shows its code.
+  it('has words for every kind of entry', () => {
+    const known = { role: 'die', opening: { known: 'new' }, finding: { method: 'grade', grade: 'fresh' } };
+    const anything = { ...known, lines: [], ends: 1, goodEnds: 1, cause: 'worn' };
+    for (const kind of Object.keys(ENTRY_LABEL)) expect(words(kind, anything), kind).not.toBe(kind);
+  });
+
+  it('shows the code of an entry that it does not know, rather than nothing', () => {
+    expect(words('from-a-later-version', {})).toBe('from-a-later-version');
+  });
+});
