@@ -62,6 +62,12 @@ export function findJob(
     | undefined;
 }
 
+/** Ends of every line of every job, open or closed. */
+export function listLineEnds(db: Db): Map<string, number> {
+  const rows = statement(db.$client, 'SELECT id, ends FROM job_line').all() as { id: string; ends: number }[];
+  return new Map(rows.map(({ id, ends }) => [id, ends]));
+}
+
 /** Jobs that are closed, the last one closed first. */
 export function listClosedJobs(db: Db, limit = 50): { id: string; title: string; status: string }[] {
   const sql = `SELECT id, title, status FROM job WHERE status <> 'open' ORDER BY

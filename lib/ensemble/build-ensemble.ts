@@ -1,5 +1,6 @@
 import type { LifeFit } from '../life/life-fit';
 import type { ExposurePart } from '../life/observation';
+import type { WornReading } from '../reading/reading';
 import type { EdgeKind } from '../shop/vocabulary';
 import {
   type CutCondition,
@@ -21,6 +22,8 @@ export interface ToolInHand {
   readonly regrinds: number;
   /** All that the present edge has cut so far. */
   readonly exposure: readonly ExposurePart[];
+  /** What was seen of the present edge, in any order. */
+  readonly readings?: readonly WornReading[];
 }
 
 /** A part of which new tools may be bought. */
@@ -67,6 +70,14 @@ export function buildEnsemble({
   const byKind = new Map<EdgeKind, KindDraws>();
   if (kinds.blade !== undefined) byKind.set('blade', kindDrawsOf(kinds.blade, drawCount));
   if (kinds.die !== undefined) byKind.set('die', kindDrawsOf(kinds.die, drawCount));
+  return ensembleOver(byKind, { tools, parts, drawCount });
+}
+
+/** The same over futures of the kinds that have been drawn already: for asking about other tools without a new fit. */
+export function ensembleOver(
+  byKind: ReadonlyMap<EdgeKind, KindDraws>,
+  { tools, parts, drawCount }: Pick<EnsembleInput, 'tools' | 'parts'> & { drawCount: number },
+): Ensemble {
   const toolById = new Map(tools.map((tool) => [tool.toolId, tool]));
   const partById = new Map(parts.map((part) => [part.partId, part]));
   const keep = keeper();

@@ -25,7 +25,11 @@ export function posteriorDraws(fit: LifeFit, drawCount: number): Float64Array[] 
     (value, k) => value - (logDensity[k] as number),
   );
   const { shares } = shareWeights(logWeights, FLOOR);
-  const picks = systematicPicks(shares, columns[layout.indexOf.logMedian as number] as Float64Array, drawCount);
+  const picks = systematicPicks(
+    shares,
+    columns[layout.indexOf.logMedian as number] as Float64Array,
+    drawCount,
+  );
   return columns.map((column) => Float64Array.from(picks, (k) => column[k] as number));
 }
 

@@ -3,7 +3,7 @@ import type { Arrival, PlanConnection, PlanLine, SetItem } from '../capability/p
 import type { SizeProbe } from '../capability/size-status';
 import { expectedMlPerEnd } from '../fluid/use-per-end';
 import type { Connection, Part, Shop } from '../shop/noun';
-import type { Operation } from '../shop/vocabulary';
+import type { CutOperation, Operation } from '../shop/vocabulary';
 import { exposureOfEnd } from '../wear/connection-exposure';
 import type { LineFacts, OrderFacts, ShopFacts, ToolFacts } from './shop-facts';
 
@@ -32,34 +32,44 @@ export function demandOf(
   };
 }
 
-/** Ends of a line still to make: those that the last of its cutting operations has not yet made good. */
-export function endsToMake(
-  line: Pick<LineFacts, 'ends' | 'operations' | 'goodCones' | 'goodThreads'>,
-): number {
-  const done = line.operations.includes('thread')
-    ? line.goodThreads
-    : line.operations.includes('cone')
-      ? line.goodCones
-      : 0;
-  return Math.max(0, line.ends - done);
+type Progress = Pick<LineFacts, 'ends' | 'operations' | 'goodCones' | 'goodThreads'>;
+
+/** Ends of a line that one operation has not yet made good; none where the line does not ask for it. */
+export function endsLeftFor(line: Progress, operation: CutOperation): number {
+  if (!line.operations.includes(operation)) return 0;
+  return Math.max(0, line.ends - (operation === 'cone' ? line.goodCones : line.goodThreads));
+}
+
+/** Ends of a line still to make: those not yet through all of its cutting. Assembly alone is done when the job is closed. */
+export function endsToMake(line: Progress): number {
+  const cuts = line.operations.some((operation) => operation !== 'assemble');
+  return cuts ? Math.max(endsLeftFor(line, 'cone'), endsLeftFor(line, 'thread')) : line.ends;
+}
+
+/** What is still to be done to a line: a cut that is made on every end needs no edge and no gauge any more. */
+function operationsLeft(line: LineFacts): Operation[] {
+  return line.operations.filter((operation) => operation === 'assemble' || endsLeftFor(line, operation) > 0);
 }
 
 /** The lines of the open jobs as the plan check takes them. */
 export function planLines(facts: ShopFacts): PlanLine[] {
   const connections = new Map(facts.connections.map((connection) => [connection.id, connection]));
   const settings = fluidSettings(facts);
-  return facts.lines.map((line) => ({
-    lineId: line.id,
-    jobId: line.jobId,
-    connectionId: line.connectionId,
-    materialId: line.materialId,
-    endsToMake: endsToMake(line),
-    operations: line.operations,
-    startOnDay: line.startOnDay,
-    dueOnDay: line.dueOnDay,
-    requiredProbability: requiredProbability(facts.shop, line.value),
-    ...demandOf(connections.get(line.connectionId), line.operations, settings),
-  }));
+  return facts.lines.map((line) => {
+    const operations = operationsLeft(line);
+    return {
+      lineId: line.id,
+      jobId: line.jobId,
+      connectionId: line.connectionId,
+      materialId: line.materialId,
+      endsToMake: endsToMake(line),
+      operations,
+      startOnDay: line.startOnDay,
+      dueOnDay: line.dueOnDay,
+      requiredProbability: requiredProbability(facts.shop, line.value),
+      ...demandOf(connections.get(line.connectionId), operations, settings),
+    };
+  });
 }
 
 /** How sure the shop wants to be of a line: surer of what cannot be remade. */

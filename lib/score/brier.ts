@@ -37,7 +37,9 @@ export function brierParts(cases: readonly ScoredCase[]): {
   uncertainty: number;
 } {
   const rate = baseRateOf(cases);
-  const groups = Map.groupBy(cases, ({ probability }) => probability);
+  const groups = new Map<number, ScoredCase[]>();
+  for (const scored of cases)
+    groups.set(scored.probability, [...(groups.get(scored.probability) ?? []), scored]);
   let [reliability, resolution] = [0, 0];
   for (const [probability, group] of groups) {
     const share = baseRateOf(group);

@@ -26,8 +26,7 @@ export function settleToolFinishes(ends: number, since: EdgeSince): Settlement |
   if (ended === null) return undefined;
   const { atMs } = ended;
   if (worn) return { outcome: false, reason: 'wore-out-before', atMs, lasted: lastedOf(rows, ended) };
-  const reason =
-    ended.how === 'lost' ? 'lost' : ended.how === 'incident' ? 'incident' : 'removed-while-good';
+  const reason = ended.how === 'lost' ? 'lost' : ended.how === 'incident' ? 'incident' : 'removed-while-good';
   return { outcome: null, reason, atMs };
 }
 

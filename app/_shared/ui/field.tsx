@@ -73,6 +73,8 @@ export function Select({
   return (
     <FieldFrame id={id} label={label} hint={hint} error={error} optional={optional}>
       <select
+        // A select takes a new default only when it is made anew; after a refusal the default is what was chosen.
+        key={String(rest.defaultValue ?? '')}
         {...rest}
         {...wiring(id, hint, error)}
         name={name}

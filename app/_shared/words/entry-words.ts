@@ -1,7 +1,8 @@
 import type { EntryView } from '@/db/queries/entries';
-import { type Finding, GO_FEEL_LABEL, GRADE_LABEL } from '@/lib/reading/reading';
+import type { Finding } from '@/lib/reading/reading';
 import { END_CAUSES, ROLE_LABEL, type Role, TOOL_STATE_LABEL, type ToolState } from '@/lib/shop/vocabulary';
 import { count } from '../format';
+import { findingWords } from './finding-words';
 
 /** Names that an entry's words need: people, sizes and materials by key. */
 export interface Names {
@@ -32,7 +33,7 @@ const WORDS: Record<string, Words> = {
   'edge-ended': (p) =>
     `edge out of service: ${END_CAUSES.find(({ code }) => code === p.cause)?.label ?? String(p.cause)}`,
   'edge-renewed': () => 'back from regrind with a new edge, counted from zero',
-  'edge-read': (p) => `read on ${p.onDay}: ${found(p.finding as Finding)}`,
+  'edge-read': (p) => `read on ${p.onDay}: ${findingWords(p.finding as Finding)}`,
   'gauge-calibrated': (p) =>
     p.result === 'pass'
       ? `calibrated, due ${p.dueOnDay}${p.certificate ? `, certificate ${p.certificate}` : ''}`
@@ -78,18 +79,4 @@ function opening(p: Payload): string {
   const known = p.opening as { known: string; ends?: number };
   if (known.known === 'unknown') return ', use before this unknown';
   return known.known === 'counted' ? `, ${count(known.ends ?? 0, 'end')} cut before` : '';
-}
-
-/** What was seen, with the figure as it was read. */
-function found(finding: Finding): string {
-  switch (finding.method) {
-    case 'flank-land':
-      return `wear land ${finding.landMm} mm`;
-    case 'pitch-diameter':
-      return `pitch diameter ${finding.pitchDiameterMm} mm`;
-    case 'ring':
-      return `GO ring ${GO_FEEL_LABEL[finding.go]}${finding.notGoTurns === null ? '' : `, NOT GO on by ${count(finding.notGoTurns, 'turn')}`}`;
-    case 'grade':
-      return GRADE_LABEL[finding.grade];
-  }
 }

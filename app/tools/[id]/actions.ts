@@ -3,8 +3,9 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { z } from 'zod';
-import { act } from '@/app/_server/act';
+import { act, refusedState } from '@/app/_server/act';
 import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
+import { shownAtIssue } from '@/app/_server/shown';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { correctCut } from '@/db/commands/correct-cut';
 import { endEdge, renewEdge } from '@/db/commands/end-edge';
@@ -12,6 +13,7 @@ import { issueTool, returnTool } from '@/db/commands/issue-tool';
 import { openFluid, readFluidLevel } from '@/db/commands/keep-fluid';
 import { logCut } from '@/db/commands/log-cut';
 import { moveTool } from '@/db/commands/move-tool';
+import { readEdge } from '@/db/commands/read-edge';
 import { recordCalibration } from '@/db/commands/record-calibration';
 import { reverseEntry } from '@/db/commands/reverse-entry';
 import type { Recorded } from '@/db/ledger/ledger';
@@ -23,6 +25,7 @@ import {
   LogCutInput,
   MoveToolInput,
   OpenFluidInput,
+  ReadEdgeInput,
   ReadFluidLevelInput,
   RecordCalibrationInput,
   RenewEdgeInput,
@@ -31,6 +34,7 @@ import {
 } from '@/lib/shop/command-input';
 import { tidyToolId } from '@/lib/shop/tool-id';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
+import { findingOfForm } from '../_parts/finding-of-form';
 
 type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
 
@@ -89,6 +93,7 @@ export async function issueToolAction(_state: FormState, form: FormData): Promis
     toPersonId: text(form, 'toPersonId'),
     jobLineId: textOrNull(form, 'jobLineId'),
     bench: text(form, 'bench'),
+    shown: shownAtIssue(text(form, 'toolId'), textOrNull(form, 'jobLineId')),
   };
   const door = { action: 'issue-tool', schema: IssueToolInput, command: issueTool } as const;
   return enteredAndBack(door, raw, form);
@@ -110,6 +115,13 @@ export async function endEdgeAction(_state: FormState, form: FormData): Promise<
   const raw = { cause: text(form, 'cause'), to: text(form, 'to') };
   const door = { action: 'end-edge', schema: EndEdgeInput, command: endEdge } as const;
   return enteredAndBack(door, raw, form);
+}
+
+export async function readEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
+  const finding = findingOfForm(form);
+  if (!finding.ok) return refusedState(finding.refusal, form);
+  const door = { action: 'read-edge', schema: ReadEdgeInput, command: readEdge } as const;
+  return enteredAndBack(door, { finding: finding.value, onDay: text(form, 'onDay') }, form);
 }
 
 export async function renewEdgeAction(_state: FormState, form: FormData): Promise<FormState> {

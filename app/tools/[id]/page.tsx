@@ -8,14 +8,12 @@ import { listEntriesAbout } from '@/db/queries/entries';
 import { listPeople } from '@/db/queries/shop';
 import { findTool } from '@/db/queries/tools';
 import { JustDone } from '../_parts/just-done';
-import { AskForm } from './_parts/ask-form';
 import { CustodyPanel } from './_parts/custody-panel';
 import { cutInHand } from './_parts/cut-in-hand';
+import { AsidePanels, WorkPanels } from './_parts/edge-panels';
 import { HistoryPanel } from './_parts/history-panel';
 
-import { LogPanel } from './_parts/log-panel';
 import { ToolHead } from './_parts/tool-head';
-import { VerdictPanel } from './_parts/verdict-panel';
 
 export const dynamic = 'force-dynamic';
 
@@ -36,7 +34,7 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
   const asked = await searchParams;
   const cut = cutInHand(outlook, { part, heldForLineId: tool.jobLineId, asked });
   const edges = outlook.facts.edges.filter((edge) => edge.toolId === tool.id);
-  const cutting = edges.at(-1)?.end === null;
+  const about = { outlook, tool, part, cut };
   const { today } = outlook.facts;
   return (
     <div className="page">
@@ -44,12 +42,11 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
       <JustDone entryId={asked.done} />
       <div className="columns-lead">
         <div className="stack-loose">
-          {cut && cutting ? <VerdictPanel outlook={outlook} toolId={tool.id} cut={cut} /> : null}
-          {cut && cutting ? <LogPanel outlook={outlook} tool={tool} part={part} cut={cut} /> : null}
+          <WorkPanels {...about} />
         </div>
         <div className="stack-loose">
-          <CustodyPanel outlook={outlook} tool={tool} part={part} people={listPeople(db)} cutting={cutting} />
-          {cut && cutting ? <AskForm outlook={outlook} toolId={tool.id} part={part} cut={cut} /> : null}
+          <CustodyPanel {...about} people={listPeople(db)} cutting={edges.at(-1)?.end === null} />
+          <AsidePanels {...about} />
         </div>
       </div>
       <HistoryPanel

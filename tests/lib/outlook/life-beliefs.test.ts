@@ -3,7 +3,7 @@ import { buildEnsemble } from '@/lib/ensemble/build-ensemble';
 import { bandOf } from '@/lib/ensemble/reasons';
 import { guessAsNormal } from '@/lib/life/first-guess';
 import { fitLife } from '@/lib/life/fit-life';
-import { firstGuesses, lifePriors } from '@/lib/outlook/life-beliefs';
+import { defaultBelief, firstGuesses, lifePriors } from '@/lib/outlook/life-beliefs';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import { SHIPPED_MATERIALS } from '@/lib/shipped/materials';
 import type { LifeGuess } from '@/lib/shop/noun';
@@ -94,5 +94,34 @@ describe('what is believed of materials', () => {
     const priors = lifePriors('die', none);
     expect(priors.referenceMaterialId).toBe('reference');
     expect(priors.materials).toHaveLength(SHIPPED_MATERIALS.length);
+  });
+});
+
+describe('what the shop believes before the log', () => {
+  // source: identity. The defaults put into words and read back are the defaults.
+  it('said as the defaults say it changes nothing', () => {
+    for (const kind of ['die', 'blade'] as const) {
+      const unsaid = lifePriors(kind, SHIPPED_MATERIALS);
+      const said = lifePriors(kind, SHIPPED_MATERIALS, [defaultBelief('die'), defaultBelief('blade')]);
+      for (const name of ['logShape', 'regrind', 'dry', 'rework', 'part'] as const) {
+        const [a, b] = [unsaid[name], said[name]];
+        if (a.form !== 'normal' || b.form !== 'normal') throw new Error(`${name} is no belief`);
+        expect(b.mean, name).toBeCloseTo(a.mean, 12);
+        expect(b.sd, name).toBeCloseTo(a.sd, 12);
+      }
+      expect(said.incident).toEqual(unsaid.incident);
+    }
+  });
+
+  // source: hand. Typical 3, give or take 1.5: four times in five from 2 to 4.5; one accident in 12 lives.
+  it('said otherwise is believed, of its own kind only', () => {
+    const shape = { typical: 3, giveOrTake: 1.5 };
+    const own = [{ ...defaultBelief('die'), shape, livesPerIncident: 12 }];
+    const { logShape, incident } = lifePriors('die', SHIPPED_MATERIALS, own);
+    if (logShape.form !== 'normal') throw new Error('no belief');
+    expect(Math.exp(logShape.mean - Z90 * logShape.sd)).toBeCloseTo(2, 4);
+    expect(Math.exp(logShape.mean + Z90 * logShape.sd)).toBeCloseTo(4.5, 4);
+    expect(incident.livesPerIncident).toBe(12);
+    expect(lifePriors('blade', SHIPPED_MATERIALS, own)).toEqual(lifePriors('blade', SHIPPED_MATERIALS));
   });
 });

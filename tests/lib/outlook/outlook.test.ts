@@ -203,11 +203,19 @@ it('counts on a blade that is back from regrind in time', () => {
   expect(back('2026-03-16')).toMatchObject({ verdict: 'cannot-make-now', clearsOnDay: '2026-03-16' });
 });
 
-// source: hand. A line cut to the end needs nothing more, whatever has gone since.
-it('a line that is done asks for nothing', () => {
+// source: hand. Coned to the end it needs no blade, threaded to the end no die: whatever has gone since.
+it('a line asks for what is still to be done, and done for nothing', () => {
   const { db, send } = shopWithDie();
-  must(send.cut('D-38-01', 10, { ...MEDIUM, jobLineId: 'J-1.1' }));
+  const bladeId = factsOf(db).tools.find(({ role }) => role === 'blade')?.id ?? '';
+  must(send.cut(bladeId, 10, { ...MEDIUM, jobLineId: 'J-1.1' }));
+  must(send.end(bladeId, 'dropped', 'scrapped'));
+  expect(outlookOf(db).lines).toMatchObject([{ verdict: 'can-make', blockers: [] }]);
+  must(send.cut('D-38-01', 9, { ...MEDIUM, jobLineId: 'J-1.1' }));
   must(send.end('D-38-01', 'dropped', 'scrapped'));
+  expect(blockersOf(outlookOf(db))).toEqual([['missing', 'die']]);
+  must(send.receive({ ...die, toolId: 'D-38-02' }));
+  must(send.cut('D-38-02', 1, { ...MEDIUM, jobLineId: 'J-1.1' }));
+  must(send.end('D-38-02', 'dropped', 'scrapped'));
   expect(outlookOf(db).lines).toMatchObject([{ blockers: [] }]);
   expect(outlookOf(db).sizes).toMatchObject([{ verdict: 'cannot-make-now' }]);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   demandOf,
+  endsLeftFor,
   endsToMake,
   fluidExpiresOnDay,
   planArrivals,
@@ -49,10 +50,11 @@ describe('demandOf one end', () => {
   });
 });
 
-// source: hand. 24 ends wanted; an end is done when the last of its cuts is good.
+// source: hand. 24 ends wanted; an end is made when every cut of it is good. In whatever order they are cut.
 it.each([
   [['cone', 'thread'], 24, 10, 14],
-  [['cone', 'thread', 'assemble'], 0, 24, 0],
+  [['cone', 'thread'], 10, 24, 14],
+  [['cone', 'thread', 'assemble'], 24, 30, 0],
   [['cone'], 20, 0, 4],
   [['cone', 'assemble'], 20, 0, 4],
   [['thread'], 0, 30, 0],
@@ -64,14 +66,37 @@ it.each([
   },
 );
 
+// source: hand. 24 − 20 cones, 24 − 10 threads; what a line does not ask for is not left either.
+it('endsLeftFor counts each operation by itself', () => {
+  const line = lineFacts({ goodCones: 20, goodThreads: 10 });
+  expect([endsLeftFor(line, 'cone'), endsLeftFor(line, 'thread')]).toEqual([4, 14]);
+  expect(endsLeftFor(lineFacts({ operations: ['thread'] }), 'cone')).toBe(0);
+  expect(endsLeftFor(lineFacts({ goodCones: 30 }), 'cone')).toBe(0);
+});
+
 describe('planLines', () => {
   // source: hand. 24 − 10 = 14 ends; 28 drops ÷ 40 × 2 = 1.4 mL an end; the shop asks 0.8, of what cannot be remade 0.95.
   it('takes what is left of each line, and the shop’s own settings', () => {
-    const lines = [lineFacts({ goodThreads: 10 }), lineFacts({ id: 'J-1.2', value: 'precious' })];
+    const lines = [
+      lineFacts({ goodCones: 12, goodThreads: 10 }),
+      lineFacts({ id: 'J-1.2', value: 'precious' }),
+    ];
     const [first, second] = planLines(shopRecord({ shop, lines }));
     expect(first).toMatchObject({ lineId: 'J-1.1', jobId: 'J-1', endsToMake: 14, requiredProbability: 0.8 });
     expect(first?.fluidMlPerEnd).toBeCloseTo(1.4, 9);
     expect(second).toMatchObject({ lineId: 'J-1.2', endsToMake: 24, requiredProbability: 0.95 });
+  });
+
+  // source: hand. All coned, none threaded: 18 drops ÷ 40 × 3 = 1.35 mL an end, no blade. Half coned: everything is needed.
+  it('asks no blade of a line that is coned to the end, and no die of one that is threaded', () => {
+    const lines = [{ goodCones: 24 }, { goodThreads: 24 }, { goodCones: 12 }].map(lineFacts);
+    const [coned, threaded, begun] = planLines(shopRecord({ lines }));
+    expect(coned).toMatchObject({ endsToMake: 24, operations: ['thread'] });
+    expect(coned?.exposurePerEnd.cone).toBeUndefined();
+    expect(coned?.fluidMlPerEnd).toBeCloseTo(1.35, 9);
+    expect(threaded).toMatchObject({ endsToMake: 24, operations: ['cone'] });
+    expect(threaded?.exposurePerEnd.thread).toBeUndefined();
+    expect(begun).toMatchObject({ endsToMake: 24, operations: ['cone', 'thread'] });
   });
 
   // source: hand. 20 drops to the mL: 28 ÷ 20 × 3 = 4.2 mL.

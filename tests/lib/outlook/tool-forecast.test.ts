@@ -63,7 +63,8 @@ describe('toolForecast', () => {
     const long = known('D-1', { ...medium, connectionId: '3-8-high' });
     for (const ends of [7, 35, 70])
       expect(long.probabilityFinishes(ends)).toBe(short.probabilityFinishes((ends * 18) / 10.5));
-    expect(long.likelyEnds).toBe(Math.floor((short.likelyEnds * 10.5) / 18));
+    expect(long.likelyEnds).toBeGreaterThanOrEqual(Math.floor((short.likelyEnds * 10.5) / 18));
+    expect(long.likelyEnds).toBeLessThan(((short.likelyEnds + 1) * 10.5) / 18);
   });
 
   // source: hand. 2507 is believed to count about 2.5 of the reference, so far fewer ends are left.

@@ -1,10 +1,9 @@
 import { count } from '@/app/_shared/format';
 import { Button, NumberField, Panel, Select } from '@/app/_shared/ui';
 import type { Outlook } from '@/lib/outlook/outlook';
-import { endsToMake } from '@/lib/outlook/plan-facts';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { Part } from '@/lib/shop/noun';
-import { type CutInHand, linesFor } from './cut-in-hand';
+import { type CutInHand, endsLeftOn, linesFor } from './cut-in-hand';
 
 /** Asks the same question for another job, size or material. Plain links and a GET form: the address can be kept. */
 export function AskForm({
@@ -32,7 +31,7 @@ export function AskForm({
               defaultValue={cut.line?.id}
               options={lines.map((line) => ({
                 value: line.id,
-                label: `${line.id}: ${count(endsToMake(line), 'end')}, starts ${line.startOnDay}`,
+                label: `${line.id}: ${count(endsLeftOn(line, part), 'end')}, starts ${line.startOnDay}`,
               }))}
             />
             <Button type="submit">Show</Button>

@@ -9,8 +9,10 @@ import type { Part, Person } from '@/lib/shop/noun';
 import { CALIBRATED_ROLES, type ToolState } from '@/lib/shop/vocabulary';
 import { CalibrateForm, FluidLevelForm, OpenFluidForm } from './care-forms';
 import { EndEdgeForm, IssueForm, MoveForm, RenewForm, ReturnForm } from './custody-forms';
+import type { CutInHand } from './cut-in-hand';
 
 interface CustodyPanelProps {
+  readonly cut: CutInHand | undefined;
   readonly outlook: Outlook;
   readonly tool: ToolRow;
   readonly part: Part;
@@ -19,7 +21,7 @@ interface CustodyPanelProps {
 }
 
 /** Where the tool goes next: issue or return first, then what is rarer behind a fold. */
-export function CustodyPanel({ outlook, tool, part, people, cutting }: CustodyPanelProps) {
+export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: CustodyPanelProps) {
   const about = { toolId: tool.id, stamp: newStamp() };
   const { today } = outlook.facts;
   const usable = cutting || !isEdgeKind(tool.role);
@@ -39,7 +41,7 @@ export function CustodyPanel({ outlook, tool, part, people, cutting }: CustodyPa
               value: line.id,
               label: `${line.id}: ${count(endsToMake(line), 'end')}`,
             }))}
-            lineId={lines[0]?.id ?? ''}
+            lineId={cut?.line?.id ?? lines[0]?.id ?? ''}
           />
         ) : null}
         {tool.state === 'issued' ? <ReturnForm {...about} /> : null}
@@ -50,7 +52,7 @@ export function CustodyPanel({ outlook, tool, part, people, cutting }: CustodyPa
             mistake, take the entry back below.
           </p>
         ) : (
-          <RarerForms {...{ outlook, tool, part, people, cutting }} />
+          <RarerForms {...{ outlook, tool, part, cut, people, cutting }} />
         )}
       </div>
     </Panel>

@@ -1,7 +1,8 @@
 import type { Outlook } from '@/lib/outlook/outlook';
-import { endsToMake } from '@/lib/outlook/plan-facts';
+import { endsLeftFor } from '@/lib/outlook/plan-facts';
 import type { LineFacts } from '@/lib/outlook/shop-facts';
 import type { Connection, Material, Part } from '@/lib/shop/noun';
+import type { CutOperation } from '@/lib/shop/vocabulary';
 
 /** What the technician is about to cut with this tool: a line of the plan, or a size, material and count of their own. */
 export interface CutInHand {
@@ -13,15 +14,17 @@ export interface CutInHand {
 
 type Asked = Readonly<Record<string, string | string[] | undefined>>;
 
-/** The lines of the plan that this part can serve, next first. */
+/** The lines of the plan that this part has still something to cut for, next first. */
 export function linesFor(outlook: Outlook, part: Part): LineFacts[] {
-  const operation = part.role === 'blade' ? 'cone' : 'thread';
   return outlook.facts.lines.filter(
-    (line) =>
-      part.fitsConnectionIds.includes(line.connectionId) &&
-      line.operations.includes(operation) &&
-      endsToMake(line) > 0,
+    (line) => part.fitsConnectionIds.includes(line.connectionId) && endsLeftOn(line, part) > 0,
   );
+}
+
+/** Ends of a line that this part has still to cone or to thread. */
+export function endsLeftOn(line: LineFacts, part: Part): number {
+  const operation: CutOperation = part.role === 'blade' ? 'cone' : 'thread';
+  return endsLeftFor(line, operation);
 }
 
 /** Reads from the address what is asked; else the line it is issued for; else the next line it can serve; else its own size. */
@@ -41,7 +44,7 @@ export function cutInHand(
   if (connection === undefined || material === undefined) return undefined;
   const typed = Number(asked.ends);
   const ends = line
-    ? endsToMake(line)
+    ? endsLeftOn(line, part)
     : Number.isInteger(typed) && typed > 0 && typed <= 5000
       ? typed
       : undefined;

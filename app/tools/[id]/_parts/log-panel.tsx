@@ -3,10 +3,9 @@ import { count } from '@/app/_shared/format';
 import { Notice, Panel } from '@/app/_shared/ui';
 import type { ToolRow } from '@/db/queries/tools';
 import type { Outlook } from '@/lib/outlook/outlook';
-import { endsToMake } from '@/lib/outlook/plan-facts';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { Part } from '@/lib/shop/noun';
-import { type CutInHand, linesFor } from './cut-in-hand';
+import { type CutInHand, endsLeftOn, linesFor } from './cut-in-hand';
 import { LogCutForm } from './log-cut-form';
 
 /** Logging what was cut, with the cautions that belong to it. */
@@ -37,7 +36,7 @@ export function LogPanel({
           materials={materials.map(({ id, name }) => ({ value: id, label: name }))}
           lines={linesFor(outlook, part).map((line) => ({
             value: line.id,
-            label: `${line.id}: ${count(endsToMake(line), 'end')} to make`,
+            label: `${line.id}: ${count(endsLeftOn(line, part), 'end')} to make`,
           }))}
           first={{
             connectionId: cut.connection.id,

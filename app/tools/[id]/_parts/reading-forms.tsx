@@ -1,0 +1,164 @@
+'use client';
+
+import { EntryForm } from '@/app/_shared/form/entry-form';
+import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { Choice, NumberField, Select, SubmitButton } from '@/app/_shared/ui';
+import { GO_FEEL_LABEL, GO_FEELS, GRADE_LABEL, GRADES } from '@/lib/reading/reading';
+import { readEdgeAction } from '../actions';
+
+interface About {
+  readonly toolId: string;
+  readonly today: string;
+  readonly stamp: { entryId: string; deviceAtMs: number };
+}
+
+const UNITS = [
+  { value: 'in', label: 'in' },
+  { value: 'mm', label: 'mm' },
+];
+
+/** The plain grade of a trained eye: four answers, one press. */
+export function GradeForm({ toolId, today, stamp }: About) {
+  return (
+    <EntryForm action={readEdgeAction} stamp={stamp} label="Grade by eye">
+      {(state) => (
+        <>
+          <Hidden method="grade" toolId={toolId} today={today} />
+          <Choice
+            name="grade"
+            legend="How it looks under the loupe"
+            required
+            defaultValue={typedOr(state, 'grade', '')}
+            options={GRADES.map((value) => ({ value, label: GRADE_LABEL[value] }))}
+          />
+          <p className="fine">Loupe and light. Never test an edge with a finger.</p>
+          <div>
+            <SubmitButton tone="quiet">Write it down</SubmitButton>
+          </div>
+        </>
+      )}
+    </EntryForm>
+  );
+}
+
+/** The wear land on a blade's flank, read with a loupe. */
+export function LandForm({ toolId, today, stamp, unit }: About & { readonly unit: 'in' | 'mm' }) {
+  return (
+    <EntryForm action={readEdgeAction} stamp={stamp} label="Wear land">
+      {(state) => (
+        <>
+          <Hidden method="flank-land" toolId={toolId} today={today} />
+          <NumberField
+            name="land"
+            label="Wear land on the flank"
+            entry="fraction"
+            required
+            units={{ name: 'landUnit', options: UNITS, defaultValue: typedOr(state, 'landUnit', unit) }}
+            defaultValue={typedOr(state, 'land', '')}
+            error={fieldError(state, 'land') ?? fieldError(state, 'finding.landMm')}
+          />
+          <div>
+            <SubmitButton tone="quiet">Write it down</SubmitButton>
+          </div>
+        </>
+      )}
+    </EntryForm>
+  );
+}
+
+/** How the rings went on the thread that the die last cut. */
+export function RingForm({ toolId, today, stamp }: About) {
+  return (
+    <EntryForm action={readEdgeAction} stamp={stamp} label="Rings on the last thread">
+      {(state) => (
+        <>
+          <Hidden method="ring" toolId={toolId} today={today} />
+          <Choice
+            name="go"
+            legend="GO ring on the last thread"
+            required
+            defaultValue={typedOr(state, 'go', '')}
+            options={GO_FEELS.map((value) => ({ value, label: GO_FEEL_LABEL[value] }))}
+          />
+          <NumberField
+            name="notGoTurns"
+            label="NOT GO ran on"
+            entry="decimal"
+            unit="turns"
+            optional
+            hint="Clean part, clean ring, never forced"
+            defaultValue={typedOr(state, 'notGoTurns', '')}
+            error={fieldError(state, 'finding.notGoTurns')}
+          />
+          <div>
+            <SubmitButton tone="quiet">Write it down</SubmitButton>
+          </div>
+        </>
+      )}
+    </EntryForm>
+  );
+}
+
+/** The pitch diameter of the thread that the die last cut, against the limits of the drawing. */
+export function PitchForm({ toolId, today, stamp, unit }: About & { readonly unit: 'in' | 'mm' }) {
+  const length = (state: Parameters<typeof typedOr>[0], name: string, label: string) => (
+    <NumberField
+      name={name}
+      label={label}
+      entry="fraction"
+      required
+      defaultValue={typedOr(state, name, '')}
+      error={fieldError(state, name) ?? fieldError(state, `finding.${name}Mm`)}
+    />
+  );
+  return (
+    <EntryForm action={readEdgeAction} stamp={stamp} label="Pitch diameter">
+      {(state) => (
+        <>
+          <Hidden method="pitch-diameter" toolId={toolId} today={today} />
+          <div className="columns">
+            {length(state, 'pitchDiameter', 'Pitch diameter of the last thread')}
+            {length(state, 'min', 'Lower limit')}
+            {length(state, 'max', 'Upper limit')}
+            <Select
+              name="pitchUnit"
+              label="In"
+              options={UNITS}
+              defaultValue={typedOr(state, 'pitchUnit', unit)}
+            />
+            <Select
+              name="instrument"
+              label="Read with"
+              options={[
+                { value: 'wires', label: 'three wires' },
+                { value: 'micrometer', label: 'thread micrometer' },
+              ]}
+              defaultValue={typedOr(state, 'instrument', 'wires')}
+            />
+          </div>
+          <div>
+            <SubmitButton tone="quiet">Write it down</SubmitButton>
+          </div>
+        </>
+      )}
+    </EntryForm>
+  );
+}
+
+function Hidden({
+  method,
+  toolId,
+  today,
+}: {
+  readonly method: string;
+  readonly toolId: string;
+  readonly today: string;
+}) {
+  return (
+    <>
+      <input type="hidden" name="toolId" value={toolId} />
+      <input type="hidden" name="method" value={method} />
+      <input type="hidden" name="onDay" value={today} />
+    </>
+  );
+}

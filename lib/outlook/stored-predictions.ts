@@ -1,0 +1,83 @@
+import type { Entry } from '../ledger/event';
+import { fixedCountSays } from '../score/fixed-count';
+import type { Prediction } from '../score/prediction';
+import { type EdgeSince, settled, settleToolFinishes } from '../score/settle-prediction';
+import type { LifeGuess } from '../shop/noun';
+import { type EdgeEnd, END_CAUSES } from '../shop/vocabulary';
+
+/** A tool's standing entries in order, with the part it is. */
+export interface ToolLog {
+  readonly toolId: string;
+  readonly partId: string;
+  readonly entries: readonly Entry[];
+}
+
+/**
+ * The predictions that were shown when tools were issued, each judged by what followed until the tool was next issued: it
+ * cut so many ends, wore out before, or came back good with fewer cut (void). Beside each what a fixed count would have
+ * said: the first guess of the part, taken as "change it after so many ends".
+ */
+export function storedPredictions(logs: readonly ToolLog[], guesses: readonly LifeGuess[]): Prediction[] {
+  const changeAt = new Map(guesses.map(({ partId, ends }) => [partId, ends]));
+  return logs.flatMap((log) => predictionsOf(log, changeAt.get(log.partId)));
+}
+
+function predictionsOf({ toolId, entries }: ToolLog, changeAtEnds: number | undefined): Prediction[] {
+  let usedEnds = 0;
+  let edgeNo = 1;
+  return entries.flatMap((entry, at): Prediction[] => {
+    if (entry.kind === 'cut-logged') usedEnds += entry.payload.ends;
+    if (entry.kind === 'edge-renewed') [usedEnds, edgeNo] = [0, edgeNo + 1];
+    if (entry.kind === 'tool-received' && entry.payload.opening.known === 'counted') {
+      usedEnds += entry.payload.opening.ends;
+    }
+    if (entry.kind !== 'tool-issued' || entry.payload.shown === undefined) return [];
+    const { connectionId, materialId, ends, probability, lowEnds, highEnds } = entry.payload.shown;
+    const prediction: Prediction = {
+      id: entry.id,
+      madeAtMs: entry.serverAtMs,
+      kind: 'tool-finishes',
+      probability,
+      what: { toolId, edgeNo, ends, connectionId, materialId, ...lineOf(entry.payload.jobLineId) },
+      band: { low: lowEnds, high: highEnds },
+      ...(changeAtEnds === undefined
+        ? {}
+        : { fixedCount: fixedCountSays({ usedEnds, jobEnds: ends, changeAtEnds }) }),
+      settled: null,
+    };
+    return [settled(prediction, settleToolFinishes(ends, sinceIssue(entries.slice(at + 1))))];
+  });
+}
+
+function lineOf(lineId: string | null): { lineId?: string } {
+  return lineId === null ? {} : { lineId };
+}
+
+/** What followed an issue, up to the next one. Coming back with the edge still good ends it too. */
+function sinceIssue(after: readonly Entry[]): EdgeSince {
+  const nextIssue = after.findIndex((entry) => entry.kind === 'tool-issued' || entry.kind === 'edge-renewed');
+  const within = nextIssue < 0 ? after : after.slice(0, nextIssue);
+  const rows = within.flatMap((entry) =>
+    entry.kind === 'cut-logged'
+      ? [{ atMs: entry.payload.cutAtMs, ends: entry.payload.ends, goodEnds: entry.payload.goodEnds }]
+      : [],
+  );
+  return { rows, ended: endOf(within) ?? (nextIssue < 0 ? null : broughtBack(after[nextIssue])) };
+}
+
+function endOf(entries: readonly Entry[]): EdgeSince['ended'] {
+  for (const entry of entries) {
+    const atMs = entry.serverAtMs;
+    if (entry.kind === 'edge-ended') return { how: evidenceOf(entry.payload.cause), atMs };
+    if (entry.kind === 'tool-moved' && entry.payload.to === 'lost') return { how: 'lost', atMs };
+  }
+  return null;
+}
+
+function broughtBack(next: Entry | undefined): EdgeSince['ended'] {
+  return next === undefined ? null : { how: 'removed-working', atMs: next.serverAtMs };
+}
+
+function evidenceOf(cause: string): EdgeEnd {
+  return END_CAUSES.find(({ code }) => code === cause)?.end ?? 'removed-working';
+}

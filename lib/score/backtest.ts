@@ -1,0 +1,109 @@
+import { ensembleOver } from '../ensemble/build-ensemble';
+import { bandEnds, endsLeft, probabilityFinishes } from '../ensemble/forecast';
+import { type KindDraws, kindDrawsOf } from '../ensemble/kind-draws';
+import type { FirstGuess } from '../life/first-guess';
+import { fitLife } from '../life/fit-life';
+import type { ExposurePart } from '../life/observation';
+import type { LifePriors } from '../life/priors';
+import type { EdgeKind } from '../shop/vocabulary';
+import { fixedCountSays } from './fixed-count';
+import type { LogEvent, RowCut } from './log-event';
+import type { Prediction } from './prediction';
+import { edgeKey, exposureOf, historyOf, type ReplayedEdge, replay } from './replayed-edge';
+import { settled, settleToolFinishes } from './settle-prediction';
+
+export interface BacktestInput {
+  /** In the order in which they happened. */
+  readonly events: readonly LogEvent[];
+  readonly priors: Readonly<Record<EdgeKind, LifePriors>>;
+  readonly guesses?: Readonly<Record<EdgeKind, readonly FirstGuess[]>>;
+  /** Ends after which the shop changes an edge of this part; undefined where it has no such rule. */
+  readonly changeAtEnds?: (partId: string) => number | undefined;
+  readonly drawCount?: number;
+  /** False: as if nobody had ever looked at an edge. */
+  readonly useReadings?: boolean;
+}
+
+/** A prediction that the product would have made, with the row that it was made for and what the edge had cut by then. */
+export interface BacktestCase {
+  readonly prediction: Prediction;
+  readonly row: RowCut;
+  readonly exposure: readonly ExposurePart[];
+  /** Edges found worn by then, of any part of the kind. */
+  readonly wornSoFar: number;
+}
+
+/**
+ * Replays a shop's log: at every row, what would have been said of the edge finishing the ends that were asked of it, from
+ * only what was known when the row began (a new fit whenever an edge has ended), then settled by what followed.
+ * Source: formula (rolling-origin evaluation).
+ */
+export function backtest(input: BacktestInput): BacktestCase[] {
+  const edges = new Map<string, ReplayedEdge>();
+  const draws = new Map<EdgeKind, KindDraws>();
+  const made: { made: BacktestCase; at: number; key: string }[] = [];
+  for (const event of input.events) {
+    const known = edges.get(edgeKey(event));
+    if (event.type === 'cut' && known?.began.startKnown === true) {
+      const { kind } = known.began;
+      const drawn = draws.get(kind) ?? fitted(input, kind, edges);
+      if (drawn !== undefined) draws.set(kind, drawn);
+      const said = drawn && predict(input, drawn, known, event);
+      if (said !== undefined) made.push({ made: said, at: known.rows.length, key: edgeKey(event) });
+    }
+    if (event.type === 'read' && input.useReadings === false) continue;
+    const edge = replay(edges, event);
+    if (event.type === 'ended') draws.delete(edge.began.kind);
+  }
+  return made.map(({ made: said, at, key }) => {
+    const edge = edges.get(key) as ReplayedEdge;
+    const since = { rows: edge.rows.slice(at), ended: edge.ended };
+    const settlement = settleToolFinishes(said.prediction.what.ends ?? 0, since);
+    return { ...said, prediction: settled(said.prediction, settlement) };
+  });
+}
+
+/** How many draws a replay takes: enough for a probability to a hundredth. */
+const DRAWS = 1024;
+
+function fitted(
+  input: BacktestInput,
+  kind: EdgeKind,
+  edges: ReadonlyMap<string, ReplayedEdge>,
+): KindDraws | undefined {
+  const histories = [...edges.values()].filter((edge) => edge.began.startKnown).map(historyOf);
+  const guesses = input.guesses?.[kind] ?? [];
+  const fit = fitLife({ kind, histories, priors: input.priors[kind], guesses });
+  return fit.ok ? kindDrawsOf(fit, input.drawCount ?? DRAWS) : undefined;
+}
+
+function predict(
+  input: BacktestInput,
+  draws: KindDraws,
+  edge: ReplayedEdge,
+  row: RowCut,
+): BacktestCase | undefined {
+  const { toolId, edgeNo, kind, partId, odIn, regrinds } = edge.began;
+  const exposure = exposureOf(edge);
+  const tool = { toolId, kind, partId, odIn, regrinds, exposure, readings: edge.readings };
+  const { drawCount } = draws;
+  const ensemble = ensembleOver(new Map([[kind, draws]]), { tools: [tool], parts: [], drawCount });
+  const left = endsLeft(ensemble, toolId, row);
+  if (left === undefined) return undefined;
+  const ends = row.askedEnds ?? row.ends;
+  const changeAtEnds = input.changeAtEnds?.(partId);
+  const usedEnds = edge.rows.reduce((sum, past) => sum + past.ends, 0);
+  const prediction: Prediction = {
+    id: `${edge.rows.length}:${edgeKey(row)}`,
+    madeAtMs: row.atMs,
+    kind: 'tool-finishes',
+    probability: probabilityFinishes(left, ends).probability,
+    what: { toolId, edgeNo, ends, connectionId: row.connectionId, materialId: row.materialId },
+    band: bandEnds(left),
+    ...(changeAtEnds === undefined
+      ? {}
+      : { fixedCount: fixedCountSays({ usedEnds, jobEnds: ends, changeAtEnds }) }),
+    settled: null,
+  };
+  return { prediction, row, exposure, wornSoFar: draws.fit.counts.worn };
+}
