@@ -109,6 +109,7 @@ export function ensembleOver(
           key: `tool:${toolId}`,
           logMedian: medianLog(draws, tool),
           exposure: exposureDraws(draws, tool.exposure),
+          readings: tool.readings,
         }),
       );
     },

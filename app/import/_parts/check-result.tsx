@@ -1,5 +1,5 @@
 import { count, whole } from '@/app/_shared/format';
-import { Button, KeyValue } from '@/app/_shared/ui';
+import { Button } from '@/app/_shared/ui';
 import type { ImportCheck } from '@/db/commands/import-file';
 import { checkSentence } from './check-sentence';
 import styles from './import.module.css';
@@ -13,21 +13,27 @@ interface CheckResultProps {
 /** What importing the file would do, in one sentence and four counts, and the one press that does it. */
 export function CheckResult({ check, importIt, putDown }: CheckResultProps) {
   const { newRows, alreadyThere, leftOut, errorCount } = check;
+  const counts = [
+    ['New', newRows],
+    ['Already there', alreadyThere],
+    ['Left out', leftOut],
+    ['Errors', errorCount],
+  ] as const;
   return (
     <>
       <p className={styles.verdict}>{checkSentence(check)}</p>
-      <KeyValue
-        items={[
-          { label: 'New', value: count(newRows, 'row') },
-          { label: 'Already there', value: count(alreadyThere, 'row') },
-          { label: 'Left out', value: count(leftOut, 'row') },
-          { label: 'Errors', value: errorCount === 0 ? 'none' : whole(errorCount) },
-        ]}
-      />
+      <dl className={styles.counts}>
+        {counts.map(([label, value]) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd className="num">{value === 0 ? 'none' : whole(value)}</dd>
+          </div>
+        ))}
+      </dl>
       <div className="cluster">
         {newRows > 0 || errorCount > 0 ? (
           <Button tone="primary" disabled={errorCount > 0} onClick={importIt}>
-            Import {count(newRows, 'row')}
+            {errorCount > 0 ? 'Import' : `Import ${count(newRows, 'row')}`}
           </Button>
         ) : null}
         <Button onClick={putDown}>Choose another file</Button>

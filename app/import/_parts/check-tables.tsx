@@ -63,8 +63,8 @@ export function FirstRows({ check }: { readonly check: ImportCheck }) {
   if (check.firstRows.length === 0) return null;
   type Row = ImportCheck['firstRows'][number];
   return (
-    <section className="stack" aria-labelledby="import-rows">
-      <h3 id="import-rows">The first rows as they are read</h3>
+    <div className="stack">
+      <h3>The first rows as they are read</h3>
       <Table
         caption="The first rows as they are read"
         phone="scroll"
@@ -80,6 +80,6 @@ export function FirstRows({ check }: { readonly check: ImportCheck }) {
         rows={check.firstRows}
         rowKey={(row) => String(row.rowNo)}
       />
-    </section>
+    </div>
   );
 }

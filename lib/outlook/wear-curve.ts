@@ -1,0 +1,67 @@
+import { kindDrawsOf } from '../ensemble/kind-draws';
+import { bandOf } from '../ensemble/reasons';
+import { kaplanMeier, type SurvivalStep } from '../life/kaplan-meier';
+import { type Weibull, scaleFromMedian, survival } from '../life/weibull';
+import { isEdgeKind, partSizes } from './edge-histories';
+import { type EdgeLife, edgeLives } from './edge-lives';
+import type { Outlook } from './outlook';
+import { exposurePerEnd, ownConnection } from './part-wear';
+
+/** Share of new edges still cutting after so many ends, as the model has it: middle and 10–90 % band over the draws. */
+export interface CurvePoint {
+  readonly ends: number;
+  readonly low: number;
+  readonly median: number;
+  readonly high: number;
+}
+
+/** How the edges of a part wear: the model's band beside the shop's own edges. */
+export interface WearCurve {
+  readonly model: readonly CurvePoint[];
+  /** Kaplan–Meier: no model, only what the log holds. Accidents and edges taken out good count up to their age. */
+  readonly log: readonly SurvivalStep[];
+  readonly lives: readonly EdgeLife[];
+}
+
+const POINTS = 24;
+
+/** The survival curve of new edges of a part, in ends of its own connection. Undefined for a part without an edge. */
+export function wearCurve(
+  outlook: Pick<Outlook, 'facts' | 'ensemble'>,
+  partId: string,
+): WearCurve | undefined {
+  const { facts, ensemble } = outlook;
+  const part = facts.parts.find(({ id }) => id === partId);
+  const connection = part && ownConnection(facts, part);
+  const odIn = partSizes(facts).get(partId);
+  if (part === undefined || connection === undefined || odIn === undefined || !isEdgeKind(part.role))
+    return undefined;
+  const fit = ensemble.fit(part.role);
+  const medians = ensemble.medianLife(part.role, { partId, odIn, regrinds: 0 });
+  if (fit === undefined || medians === undefined) return undefined;
+  const { shape } = kindDrawsOf(fit, ensemble.drawCount);
+  const perEnd = exposurePerEnd(part.role, connection);
+  const drawn = Array.from(medians, (median, k): Weibull => {
+    const at = shape[k] as number;
+    return { shape: at, scale: scaleFromMedian({ shape: at, median: median / perEnd }) };
+  });
+  const lives = edgeLives(outlook, partId);
+  const log = kaplanMeier(lives.map(({ ageEnds: age, end }) => ({ age, worn: end === 'worn' })));
+  const longest = Math.max(lives[0]?.ageEnds ?? 0, 2 * bandOf(medians.map((life) => life / perEnd)).median);
+  return { model: modelCurve(drawn, niceStep(longest / POINTS)), log, lives };
+}
+
+function modelCurve(drawn: readonly Weibull[], step: number): CurvePoint[] {
+  return Array.from({ length: POINTS + 1 }, (_, i) => {
+    const ends = i * step;
+    const { low, median, high } = bandOf(Float64Array.from(drawn, (life) => survival(life, ends)));
+    return { ends, low, median, high };
+  });
+}
+
+/** The next step of 1, 2, 5 × a power of ten, so that the figures read as whole tens. At least one end. */
+export function niceStep(atLeast: number): number {
+  if (!(atLeast > 1)) return 1;
+  const power = 10 ** Math.floor(Math.log10(atLeast));
+  return power * ([1, 2, 5, 10].find((multiple) => multiple * power >= atLeast * (1 - 1e-9)) ?? 10);
+}
