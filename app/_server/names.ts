@@ -1,5 +1,6 @@
 import 'server-only';
 import type { Names } from '@/app/_shared/words/entry-words';
+import { materialWords } from '@/app/_shared/words/material-words';
 import { shopDb } from '@/db/client';
 import { listPeople } from '@/db/queries/shop';
 import { listConnections, listMaterials } from '@/db/queries/tables';
@@ -10,7 +11,7 @@ export function shopNames(): Names {
   const db = shopDb();
   const people = new Map(listPeople(db).map(({ id, name }) => [id, name]));
   const sizes = new Map(listConnections(db).map((connection) => [connection.id, connectionText(connection)]));
-  const materials = new Map(listMaterials(db).map(({ id, name }) => [id, name]));
+  const materials = new Map(listMaterials(db).map((material) => [material.id, materialWords(material)]));
   return {
     person: (id) => people.get(id) ?? id,
     connection: (id) => sizes.get(id) ?? sizeOfKey(id),

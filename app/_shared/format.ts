@@ -200,6 +200,16 @@ export function timesText(factor: number): string {
   return `${factor >= 10 ? whole(factor) : factor.toFixed(1)}×`;
 }
 
+/** A factor that may lie below one, to two figures: 0.87, 1.5, 12. */
+export function factorText(factor: number): string {
+  return factor >= 10 ? whole(factor) : factor.toFixed(factor < 0.995 ? 2 : 1);
+}
+
+/** A typical life with how well it is known: "about 120 (95 to 150)". */
+export function aboutBand({ low, median, high }: { low: number; median: number; high: number }): string {
+  return `${ends(median)} (${whole(floorEnds(low))} to ${whole(floorEnds(high))})`;
+}
+
 /** Words in a row: "a", "a and b", "a, b and c". */
 export function listWords(words: readonly string[], joiner = 'and'): string {
   if (words.length < 2) return words[0] ?? '';

@@ -38,9 +38,12 @@ export default async function ToolsPage({ searchParams }: PageProps<'/tools'>) {
           },
         ]}
         actions={
-          <ButtonLink href="/tools/receive" tone="primary">
-            Receive a tool
-          </ButtonLink>
+          <>
+            <ButtonLink href="/tools/receive" tone="primary">
+              Receive a tool
+            </ButtonLink>
+            <ButtonLink href="/wear">How long they last</ButtonLink>
+          </>
         }
       />
       {asked ? null : <StockBySize outlook={outlook} tools={tools} parts={parts} />}

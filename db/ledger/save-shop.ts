@@ -68,6 +68,7 @@ export function savePart(client: Database, id: string, part: Part): void {
     chlorinated: part.chlorinated,
     opened_life_days: part.openedLifeDays,
     drops_per_ml: part.dropsPerMl,
+    container_ml: part.containerMl ?? null,
   });
   for (const connectionId of new Set(part.fitsConnectionIds)) {
     insert(client, 'part_fit', { part_id: id, connection_id: connectionId });

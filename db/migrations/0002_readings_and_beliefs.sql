@@ -6,3 +6,6 @@ CREATE TABLE life_belief (
   kind TEXT PRIMARY KEY NOT NULL CHECK (kind IN ('blade', 'die')),
   data TEXT NOT NULL CHECK (json_valid(data))
 ) STRICT;
+
+-- What one container of a fluid holds, so that an order of fluid counts for what it will bring.
+ALTER TABLE part ADD COLUMN container_ml REAL CHECK (container_ml BETWEEN 1 AND 1000000);

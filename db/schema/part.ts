@@ -20,6 +20,7 @@ export const part = sqliteTable('part', {
   chlorinated: text('chlorinated').$type<'yes' | 'no' | 'unknown'>().notNull(),
   openedLifeDays: integer('opened_life_days'),
   dropsPerMl: real('drops_per_ml'),
+  containerMl: real('container_ml'),
 });
 
 /** Which connections a part serves. A shared body serves several. */

@@ -1,8 +1,9 @@
-import { type KindDraws, kindDrawsOf } from '../ensemble/kind-draws';
+import type { KindDraws } from '../ensemble/kind-draws';
 import { type Band, bandOf } from '../ensemble/reasons';
 import type { EdgeCounts, LifeWarning } from '../life/life-fit';
 import type { EdgeKind } from '../shop/vocabulary';
 import { isEdgeKind } from './edge-histories';
+import { ensembleDraws } from './ensemble-draws';
 import type { Outlook } from './outlook';
 import type { ShopFacts } from './shop-facts';
 
@@ -37,9 +38,9 @@ export function kindWear(
   { facts, ensemble }: Pick<Outlook, 'facts' | 'ensemble'>,
   kind: EdgeKind,
 ): KindWear | undefined {
-  const fit = ensemble.fit(kind);
-  if (fit === undefined) return undefined;
-  const draws = kindDrawsOf(fit, ensemble.drawCount);
+  const draws = ensembleDraws(ensemble, kind);
+  if (draws === undefined) return undefined;
+  const { fit } = draws;
   const factor = (name: string): Band => bandOf(figureOf(draws, name).map(Math.exp));
   const medians = figureOf(draws, 'logMedian');
   const lives = draws.incidentRate.map((rate, k) => 1 / (rate * Math.exp(medians[k] as number)));

@@ -162,6 +162,7 @@ function arrivalOf(order: OrderFacts, part: Part, today: string): Arrival {
     quantity: order.quantity - order.receivedQuantity,
     expectedOnDay: isLate ? order.expectedOnDay : addDays(order.expectedOnDay, RECEIVING_DAYS),
     permittedMaterialIds: part.role === 'fluid' ? part.permittedMaterialIds : undefined,
+    levelMl: part.containerMl ?? undefined,
   };
 }
 

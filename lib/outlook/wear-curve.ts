@@ -1,9 +1,9 @@
-import { kindDrawsOf } from '../ensemble/kind-draws';
 import { bandOf } from '../ensemble/reasons';
 import { kaplanMeier, type SurvivalStep } from '../life/kaplan-meier';
 import { type Weibull, scaleFromMedian, survival } from '../life/weibull';
 import { isEdgeKind, partSizes } from './edge-histories';
 import { type EdgeLife, edgeLives } from './edge-lives';
+import { ensembleDraws } from './ensemble-draws';
 import type { Outlook } from './outlook';
 import { exposurePerEnd, ownConnection } from './part-wear';
 
@@ -36,10 +36,10 @@ export function wearCurve(
   const odIn = partSizes(facts).get(partId);
   if (part === undefined || connection === undefined || odIn === undefined || !isEdgeKind(part.role))
     return undefined;
-  const fit = ensemble.fit(part.role);
+  const draws = ensembleDraws(ensemble, part.role);
   const medians = ensemble.medianLife(part.role, { partId, odIn, regrinds: 0 });
-  if (fit === undefined || medians === undefined) return undefined;
-  const { shape } = kindDrawsOf(fit, ensemble.drawCount);
+  if (draws === undefined || medians === undefined) return undefined;
+  const { shape } = draws;
   const perEnd = exposurePerEnd(part.role, connection);
   const drawn = Array.from(medians, (median, k): Weibull => {
     const at = shape[k] as number;
@@ -47,12 +47,13 @@ export function wearCurve(
   });
   const lives = edgeLives(outlook, partId);
   const log = kaplanMeier(lives.map(({ ageEnds: age, end }) => ({ age, worn: end === 'worn' })));
-  const longest = Math.max(lives[0]?.ageEnds ?? 0, 2 * bandOf(medians.map((life) => life / perEnd)).median);
-  return { model: modelCurve(drawn, niceStep(longest / POINTS)), log, lives };
+  const typical = bandOf(medians.map((life) => life / perEnd)).median;
+  return { model: modelCurve(drawn, Math.max(1.05 * (lives[0]?.ageEnds ?? 0), 1.8 * typical)), log, lives };
 }
 
-function modelCurve(drawn: readonly Weibull[], step: number): CurvePoint[] {
-  return Array.from({ length: POINTS + 1 }, (_, i) => {
+function modelCurve(drawn: readonly Weibull[], span: number): CurvePoint[] {
+  const step = niceStep(span / POINTS);
+  return Array.from({ length: Math.ceil(span / step) + 1 }, (_, i) => {
     const ends = i * step;
     const { low, median, high } = bandOf(Float64Array.from(drawn, (life) => survival(life, ends)));
     return { ends, low, median, high };

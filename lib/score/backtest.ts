@@ -35,27 +35,32 @@ export interface BacktestCase {
 
 /**
  * Replays a shop's log: at every row, what would have been said of the edge finishing the ends that were asked of it, from
- * only what was known when the row began (a new fit whenever an edge has ended), then settled by what followed.
+ * only what was known when the row began, then settled by what followed. Fitted anew when an edge has ended and whenever
+ * the log has grown by a hundredth since: what still cuts is evidence too.
  * Source: formula (rolling-origin evaluation).
  */
 export function backtest(input: BacktestInput): BacktestCase[] {
   const edges = new Map<string, ReplayedEdge>();
-  const draws = new Map<EdgeKind, KindDraws>();
-  const made: { made: BacktestCase; at: number; key: string }[] = [];
+  const made: { said: BacktestCase; at: number; key: string }[] = [];
+  const fits = new Map<EdgeKind, { draws: KindDraws | undefined; rowsLeft: number }>();
+  const rowsOf: Record<EdgeKind, number> = { blade: 0, die: 0 };
   for (const event of input.events) {
     const known = edges.get(edgeKey(event));
     if (event.type === 'cut' && known?.began.startKnown === true) {
       const { kind } = known.began;
-      const drawn = draws.get(kind) ?? fitted(input, kind, edges);
-      if (drawn !== undefined) draws.set(kind, drawn);
-      const said = drawn && predict(input, drawn, known, event);
-      if (said !== undefined) made.push({ made: said, at: known.rows.length, key: edgeKey(event) });
+      const fit = fits.get(kind) ?? { draws: fitted(input, kind, edges), rowsLeft: rowsOf[kind] * GROWTH };
+      fits.set(kind, fit);
+      const said = fit.draws && predict(input, fit.draws, known, event);
+      if (said !== undefined) made.push({ said, at: known.rows.length, key: edgeKey(event) });
+      rowsOf[kind]++;
+      fit.rowsLeft--;
+      if (fit.rowsLeft < 0) fits.delete(kind);
     }
     if (event.type === 'read' && input.useReadings === false) continue;
     const edge = replay(edges, event);
-    if (event.type === 'ended') draws.delete(edge.began.kind);
+    if (event.type === 'ended') fits.delete(edge.began.kind);
   }
-  return made.map(({ made: said, at, key }) => {
+  return made.map(({ said, at, key }) => {
     const edge = edges.get(key) as ReplayedEdge;
     const since = { rows: edge.rows.slice(at), ended: edge.ended };
     const settlement = settleToolFinishes(said.prediction.what.ends ?? 0, since);
@@ -63,6 +68,8 @@ export function backtest(input: BacktestInput): BacktestCase[] {
   });
 }
 
+/** Share by which the log may grow before the next fit. */
+const GROWTH = 0.01;
 /** How many draws a replay takes: enough for a probability to a hundredth. */
 const DRAWS = 1024;
 

@@ -84,6 +84,7 @@ function fluidFields(role: Role, materials: readonly Material[]) {
       chlorinated: 'unknown' as const,
       openedLifeDays: null,
       dropsPerMl: null,
+      containerMl: null,
     };
   }
   return {
@@ -91,6 +92,7 @@ function fluidFields(role: Role, materials: readonly Material[]) {
     chlorinated: 'unknown' as const,
     openedLifeDays: 365,
     dropsPerMl: 40,
+    containerMl: 1000,
   };
 }
 

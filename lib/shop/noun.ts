@@ -100,6 +100,8 @@ export const PartSchema = form({
   chlorinated: z.enum(['yes', 'no', 'unknown'], { error: 'Chlorinated must be yes, no or unknown.' }),
   openedLifeDays: countField('Opened life', { max: 5000 }).nullable(),
   dropsPerMl: measureField('Drops per mL', { min: 5, max: 200 }).nullable(),
+  /** What one container of a fluid holds; null for what is no fluid, or not written down. */
+  containerMl: measureField('The container', { min: 1, max: 1_000_000 }).nullable().default(null),
 });
 export type Part = z.infer<typeof PartSchema>;
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BeliefSchema } from './belief';
 import { countField, dayField, entryIdField, keyField, momentField } from './field';
 import { LifeGuessSchema, MaterialSchema, PersonSchema, ShopSchema } from './noun';
 
@@ -20,6 +21,7 @@ export type FoundShop = z.output<typeof FoundShopInput>;
 export const SetShopInput = z.object({ ...entered, shop: ShopSchema });
 export const SetPersonInput = z.object({ ...entered, person: PersonSchema });
 export const SetMaterialInput = z.object({ ...entered, material: MaterialSchema });
+export const SetBeliefInput = z.object({ ...entered, belief: BeliefSchema });
 export const SetGuessesInput = z.object({ ...entered, guesses: z.array(LifeGuessSchema).max(400) });
 export const AddSizesInput = z.object({
   ...entered,

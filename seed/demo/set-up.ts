@@ -92,7 +92,7 @@ function demoParts(): Part[] {
   }
   const oil = parts.get('fluid');
   if (oil !== undefined) {
-    const can = { designation: 'neat threading oil, 5 L', priceMinor: 13_750 };
+    const can = { designation: 'neat threading oil, 5 L', priceMinor: 13_750, containerMl: 5000 };
     parts.set(oil.id, { ...oil, ...can, name: 'Usual threading oil', permittedMaterialIds: 'all' });
     const plain = {
       name: 'Chlorine-free threading oil',

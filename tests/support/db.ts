@@ -126,6 +126,7 @@ export function part(over: Partial<Part> & Pick<Part, 'id' | 'role'>): Part {
     chlorinated: 'unknown',
     openedLifeDays: null,
     dropsPerMl: null,
+    containerMl: null,
     ...over,
   };
 }

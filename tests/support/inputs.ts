@@ -73,6 +73,7 @@ export const TAKEN: Record<string, readonly [schema: ZodType<object>, value: obj
       role: 'fluid',
       permittedMaterialIds: ['316'],
       dropsPerMl: 30,
+      containerMl: 1000,
       leadTimeDays: 3,
       priceMinor: 5,
     }),

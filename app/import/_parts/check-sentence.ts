@@ -7,10 +7,8 @@ export function checkSentence({ newRows, alreadyThere, leftOut, errorCount }: Im
     return `${count(errorCount, 'error')}: nothing can be imported until every row is right. Mend the file and choose it again.`;
   if (newRows > 0) return `${count(newRows, 'row')} would be imported.`;
   const kept =
-    alreadyThere === 1
-      ? 'the one row is there already'
-      : `all ${count(alreadyThere, 'row')} are there already`;
-  if (alreadyThere > 0) return `Nothing new: ${kept}.`;
+    ['the one row is', 'both rows are'][alreadyThere - 1] ?? `all ${count(alreadyThere, 'row')} are`;
+  if (alreadyThere > 0) return `Nothing new: ${kept} there already.`;
   return leftOut > 0 ? 'Nothing to import: the file marks every row as taken back.' : 'Nothing to import.';
 }
 

@@ -21,7 +21,7 @@ export function ErrorTable({ check }: { readonly check: ImportCheck }) {
             lead: true,
             cell: ({ rowNo, column }) => `row ${rowNo}${column === null ? '' : `, ${column}`}`,
           },
-          { key: 'what', header: 'What is wrong', cell: ({ sentence }) => sentence },
+          { key: 'what', header: 'Fault', cell: ({ sentence }) => sentence },
         ]}
         rows={errors}
         rowKey={({ rowNo, column, sentence }) => `${rowNo} ${column} ${sentence}`}

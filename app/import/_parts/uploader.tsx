@@ -25,7 +25,7 @@ export function Uploader() {
 
   if (file === null)
     return (
-      <Panel title="A file" id="file">
+      <Panel title="Bring in a file" id="file">
         <ChooseForm take={take} />
         <FormMessage tone="refusal">{refusal?.sentence}</FormMessage>
       </Panel>
@@ -46,7 +46,12 @@ export function Uploader() {
         ) : null}
         {refusal ? (
           <FormMessage tone="refusal">
-            {refusal.sentence} <WayOut state={state} send={send} />
+            <div className="stack-tight">
+              <span>{refusal.sentence}</span>
+              <div className="cluster">
+                <WayOut state={state} send={send} />
+              </div>
+            </div>
           </FormMessage>
         ) : null}
         {check && !imported && !busy ? (

@@ -1,3 +1,4 @@
+import { materialWords } from '@/app/_shared/words/material-words';
 import type { LineRow } from '@/db/queries/jobs';
 import type { LineVerdict } from '@/lib/capability/line-verdict';
 import type { Outlook } from '@/lib/outlook/outlook';
@@ -38,7 +39,7 @@ function planRow(outlook: Outlook, line: LineRow, verdict: LineVerdict): PlanRow
     connection: connections.find(({ id }) => id === line.connectionId),
     sizeText: sizeTextOf(connections, line.connectionId),
     material,
-    materialText: material === undefined ? line.materialId : materialText(material),
+    materialText: material === undefined ? line.materialId : materialWords(material),
     endsToMake: endsToMake(line),
     requiredProbability: requiredProbability(shop, line.value),
   };
@@ -49,10 +50,6 @@ export function sizeTextOf(connections: readonly Connection[], connectionId: str
   const size = connections.find(({ id }) => id === connectionId) ?? readConnectionKey(connectionId);
   if (size === undefined) return connectionId;
   return `${sizeLabel({ num: size.odNum, den: size.odDen })} in ${SERVICE_LABEL[size.service]}`;
-}
-
-function materialText({ name, condition }: Material): string {
-  return condition === '' ? name : `${name} ${condition}`;
 }
 
 /** How a line is called in a sentence: "job 41", or "job 41, line 2" where the job has several. */

@@ -1,4 +1,5 @@
 import { Panel } from '@/app/_shared/ui';
+import { materialWords } from '@/app/_shared/words/material-words';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
@@ -42,7 +43,7 @@ function guessRowsOf({ facts }: Outlook): GuessRow[] {
           noun: part.role === 'blade' ? 'cones' : 'threads',
           connectionId: connection.id,
           connectionName: connectionText(connection),
-          materialName: reference?.name ?? 'the usual tube',
+          materialName: reference === undefined ? 'the usual tube' : materialWords(reference),
           ends: guess === undefined ? '' : String(guess.ends),
           giveOrTake: guess === undefined ? '2' : String(guess.giveOrTake),
         },

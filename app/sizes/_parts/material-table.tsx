@@ -15,7 +15,7 @@ export function MaterialTable({ outlook }: { outlook: Outlook }) {
     return `${timesText(median)} (${timesText(low)} to ${timesText(high)})`;
   };
   return (
-    <Panel title="Materials">
+    <Panel title="Materials" id="materials">
       <div className="stack">
         <p>
           How many times faster than in the reference material an edge wears. The band holds four times in

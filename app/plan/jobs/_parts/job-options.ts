@@ -1,4 +1,5 @@
 import type { Option } from '@/app/_shared/ui';
+import { materialWords } from '@/app/_shared/words/material-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText, readConnectionKey } from '@/lib/shop/connection-text';
 import type { LineDraft } from './job-draft';
@@ -12,9 +13,9 @@ export function jobOptions(
   const connections = facts.connections
     .filter(({ id, inUse }) => inUse || named.has(id))
     .map((connection) => ({ value: connection.id, label: connectionText(connection) }));
-  const materials = facts.materials.map(({ id, name, condition }) => ({
-    value: id,
-    label: condition === '' ? name : `${name}, ${condition}`,
+  const materials = facts.materials.map((material) => ({
+    value: material.id,
+    label: materialWords(material),
   }));
   return {
     connections: withNamed(connections, lines, ({ connectionId }) => connectionId),

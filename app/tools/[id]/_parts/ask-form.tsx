@@ -1,5 +1,6 @@
 import { count } from '@/app/_shared/format';
 import { Button, NumberField, Panel, Select } from '@/app/_shared/ui';
+import { materialWords } from '@/app/_shared/words/material-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { Part } from '@/lib/shop/noun';
@@ -48,7 +49,10 @@ export function AskForm({
             name="material"
             label="Material"
             defaultValue={cut.material.id}
-            options={outlook.facts.materials.map(({ id, name }) => ({ value: id, label: name }))}
+            options={outlook.facts.materials.map((material) => ({
+              value: material.id,
+              label: materialWords(material),
+            }))}
           />
           <NumberField name="ends" label="Ends" unit="ends" defaultValue={cut.line ? '' : (cut.ends ?? '')} />
           <Button type="submit">Show</Button>

@@ -1,6 +1,7 @@
 import { newStamp } from '@/app/_server/entry-stamp';
 import { count } from '@/app/_shared/format';
 import { Notice, Panel } from '@/app/_shared/ui';
+import { materialWords } from '@/app/_shared/words/material-words';
 import type { ToolRow } from '@/db/queries/tools';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
@@ -33,7 +34,7 @@ export function LogPanel({
           connections={connections
             .filter(({ id }) => part.fitsConnectionIds.includes(id))
             .map((connection) => ({ value: connection.id, label: connectionText(connection) }))}
-          materials={materials.map(({ id, name }) => ({ value: id, label: name }))}
+          materials={materials.map((material) => ({ value: material.id, label: materialWords(material) }))}
           lines={linesFor(outlook, part).map((line) => ({
             value: line.id,
             label: `${line.id}: ${count(endsLeftOn(line, part), 'end')} to make`,

@@ -1,5 +1,6 @@
 import { chanceWords, count, floorEnds, percent } from '@/app/_shared/format';
 import { DieMark, Figure, LifeBand, Panel } from '@/app/_shared/ui';
+import { materialWords } from '@/app/_shared/words/material-words';
 import { reasonSentence } from '@/app/_shared/words/reason-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { requiredProbability } from '@/lib/outlook/plan-facts';
@@ -15,7 +16,7 @@ export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolI
   const required = requiredProbability(outlook.facts.shop, cut.line?.value ?? 'ordinary');
   const probability = cut.ends === undefined ? undefined : forecast.probabilityFinishes(cut.ends);
   const verdict = probability === undefined ? undefined : dieVerdict({ probability, required });
-  const what = `${connectionText(cut.connection)} in ${cut.material.name}`;
+  const what = `${connectionText(cut.connection)} in ${materialWords(cut.material)}`;
   return (
     <Panel title="What it has left" aside={what}>
       <div className="stack">
@@ -40,7 +41,7 @@ export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolI
           need={cut.ends}
           words="hidden"
         />
-        <p className="quiet">{reasonSentence(forecast.reasons, cut.material.name)}</p>
+        <p className="quiet">{reasonSentence(forecast.reasons, materialWords(cut.material))}</p>
         {forecast.startKnown ? null : (
           <p className="quiet">
             Nobody knows what it had cut before it was entered here: the figures above count only what was

@@ -1,3 +1,4 @@
+import { materialWords } from '@/app/_shared/words/material-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
 import { idSizeText } from '@/lib/shop/id-size-text';
@@ -40,6 +41,6 @@ export function choosePart(outlook: Outlook, asked: Asked): PartChoice | undefin
     calibrated: CALIBRATED_ROLES.includes(part.role),
     hasEdge: part.role === 'blade' || part.role === 'die',
     connections: fits.map((connection) => ({ value: connection.id, label: connectionText(connection) })),
-    materials: materials.map(({ id, name }) => ({ value: id, label: name })),
+    materials: materials.map((material) => ({ value: material.id, label: materialWords(material) })),
   };
 }

@@ -1,0 +1,46 @@
+import type { Metadata } from 'next';
+import { newStamp } from '@/app/_server/entry-stamp';
+import { shopOutlook } from '@/app/_server/outlook';
+import { ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
+import { countsSentence } from '@/app/_shared/words/wear-words';
+import { kindWear } from '@/lib/outlook/kind-wear';
+import { partWears } from '@/lib/outlook/part-wear';
+import { EDGE_KINDS } from '@/lib/shop/vocabulary';
+import { BeliefPanel } from './_parts/belief-panel';
+import { KindPanel } from './_parts/kind-panel';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Wear' };
+
+/** Wear: what the shop's own log says of how long edges last, by part, and what was believed before it spoke. */
+export default function WearPage() {
+  const outlook = shopOutlook();
+  const wears = partWears(outlook);
+  const kinds = [...EDGE_KINDS].reverse();
+  const fits = kinds.flatMap((kind) => outlook.ensemble.fit(kind) ?? []);
+  return (
+    <div className="page">
+      <TitleBlock
+        title="Wear"
+        lead={`How long edges last here, from your own log: ${fits.map(countsSentence).join('; ')}.`}
+        actions={
+          <>
+            <ButtonLink href="/scorecard">How often was it right?</ButtonLink>
+            <ButtonLink href="/sizes#materials">Wear by material</ButtonLink>
+          </>
+        }
+      />
+      {wears.length === 0 ? (
+        <EmptyState title="No edges yet" action={<ButtonLink href="/setup">Set up the shop</ButtonLink>}>
+          Say which sizes the shop works in; each comes with its dies and blades.
+        </EmptyState>
+      ) : null}
+      {kinds.map((kind) => {
+        const wear = kindWear(outlook, kind);
+        const parts = wears.filter((part) => part.kind === kind);
+        return wear && parts.length > 0 ? <KindPanel key={kind} wear={wear} parts={parts} /> : null;
+      })}
+      <BeliefPanel beliefs={outlook.facts.beliefs ?? []} stamps={kinds.map(() => newStamp())} />
+    </div>
+  );
+}
