@@ -7,10 +7,12 @@ import { act, refusedState } from '@/app/_server/act';
 import { number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import { chooseActor } from '@/app/_server/session';
 import type { FormState } from '@/app/_shared/form/form-state';
-import { switchShop } from '@/db/client';
+import { shopDb, switchShop } from '@/db/client';
 import { countIn } from '@/db/commands/count-in';
 import { type Noun, setNouns } from '@/db/commands/set-noun';
 import { addSizes, foundShop } from '@/db/commands/set-up-shop';
+import { listPeople } from '@/db/queries/shop';
+import { listMaterials } from '@/db/queries/tables';
 import {
   AddSizesInput,
   CountInInput,
@@ -20,7 +22,7 @@ import {
   SetPersonInput,
   SetShopInput,
 } from '@/lib/shop/set-up-input';
-import { countedParts, guessRows, personOf, shopOf, tickedSizes } from './form-readers';
+import { countedParts, guessRows, keyFromName, personOf, shopOf, tickedSizes } from './form-readers';
 
 const ACTION = 'set-up-shop' as const;
 
@@ -65,15 +67,31 @@ export async function setShopAction(_state: FormState, form: FormData): Promise<
 
 export async function setPersonAction(_state: FormState, form: FormData): Promise<FormState> {
   const raw = { ...stamp(form), person: personOf(form) };
+  const known = listPeople(shopDb()).find(({ id }) => id === raw.person.id);
+  if (known !== undefined && known.name !== raw.person.name) {
+    const sentence = `${known.name} is entered already and the two names read alike. Choose another name.`;
+    return refusedState({ code: 'exists', sentence, field: 'name' }, form);
+  }
   const done = await setting(SetPersonInput, ({ person }) => [{ noun: 'person', value: person }], raw, form);
   return saved(done, `${raw.person.name} can be chosen from now on.`);
 }
 
 export async function setMaterialAction(_state: FormState, form: FormData): Promise<FormState> {
+  const newKey = keyFromName(`${text(form, 'name')} ${text(form, 'condition')}`);
+  if (text(form, 'id') === '' && listMaterials(shopDb()).some(({ id }) => id === newKey)) {
+    return refusedState(
+      {
+        code: 'exists',
+        sentence: 'The table has this material already. Change its row instead.',
+        field: 'name',
+      },
+      form,
+    );
+  }
   const raw = {
     ...stamp(form),
     material: {
-      id: text(form, 'id'),
+      id: text(form, 'id') || newKey,
       name: text(form, 'name'),
       condition: text(form, 'condition'),
       factor: number(form, 'factor'),

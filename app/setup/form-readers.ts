@@ -21,11 +21,11 @@ function share(form: FormData, name: string): number | undefined {
 
 export function personOf(form: FormData): { id: string; name: string; role: string } {
   const name = text(form, 'personName');
-  return { id: text(form, 'personId') || personKey(name), name, role: text(form, 'personRole') };
+  return { id: text(form, 'personId') || keyFromName(name), name, role: text(form, 'personRole') };
 }
 
 /** A key made from a name: "Tech 2" becomes "tech-2", "Jörg" "jorg"; a name in another script becomes its letters' numbers. */
-export function personKey(name: string): string {
+export function keyFromName(name: string): string {
   const plain = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

@@ -19,7 +19,10 @@ export interface EdgeLife {
  * The lives of the edges of one part, longest first. Exposure is turned into ends by the most probable factors: of the
  * material, of cutting dry, of recutting, and of regrinds, so that all of them stand on one scale.
  */
-export function edgeLives({ facts, ensemble }: Pick<Outlook, 'facts' | 'ensemble'>, partId: string): EdgeLife[] {
+export function edgeLives(
+  { facts, ensemble }: Pick<Outlook, 'facts' | 'ensemble'>,
+  partId: string,
+): EdgeLife[] {
   const part = facts.parts.find(({ id }) => id === partId);
   const connection = part && ownConnection(facts, part);
   if (part === undefined || connection === undefined) return [];

@@ -5,9 +5,10 @@ import { type CutOperation, type EdgeEnd, END_CAUSES } from '../shop/vocabulary'
 import { fromMicro } from '../units/micro';
 import { isEdgeKind, partSizes } from './edge-histories';
 import type { ToolLog } from './stored-predictions';
+import { wornShare } from './worn-readings';
 
 /**
- * A shop's log as the backtest replays it: edges coming into use, rows, ends, in the order in which they were entered. An
+ * A shop's log as the backtest replays it: edges coming into use, rows, readings, ends, in the order in which they were entered. An
  * edge whose earlier use was counted begins with that use as a row of its own.
  */
 export function logEvents(
@@ -71,6 +72,10 @@ function toolEvents(tool: {
         const event: LogEvent = { type: 'cut', toolId, edgeNo, atMs: cutAtMs, ...what, exposurePerEnd };
         const { jobLineId: lineId, operation } = entry.payload;
         return [{ seq: entry.seq, event, line: lineId === null ? undefined : { lineId, operation } }];
+      }
+      case 'edge-read': {
+        const share = wornShare(entry.payload.finding);
+        return share === undefined ? [] : place({ type: 'read', toolId, edgeNo, ...share });
       }
       case 'edge-ended':
         return place({

@@ -2,10 +2,10 @@ import { buildEnsemble, type Ensemble, type PartOnOffer, type ToolInHand } from 
 import { fitLife } from '../life/fit-life';
 import type { LifeFit } from '../life/life-fit';
 import { EDGE_KINDS, type EdgeKind } from '../shop/vocabulary';
-import { fromMicro } from '../units/micro';
 import { edgeHistories, isEdgeKind, partSizes } from './edge-histories';
 import { firstGuesses, lifePriors } from './life-beliefs';
 import type { ShopFacts } from './shop-facts';
+import { exposureParts, wornReadings } from './worn-readings';
 
 /** The shop's one ensemble of futures: both kinds fitted to its record, every tool that can still cut, every part. */
 export function shopEnsemble(facts: ShopFacts): Ensemble {
@@ -39,11 +39,16 @@ export function toolsInHand(facts: ShopFacts): ToolInHand[] {
     if (tool.state === 'regrind')
       return [{ toolId, kind, partId, odIn, regrinds: edge.edgeNo, exposure: [] }];
     if (edge.end !== null) return [];
-    const exposure = edge.use.map(({ materialId, dry, rework, exposureMicro }) => ({
-      ...{ materialId, dry, rework },
-      base: fromMicro(exposureMicro),
-    }));
-    return [{ toolId, kind, partId, odIn, regrinds: edge.edgeNo - 1, exposure }];
+    const inHand = {
+      toolId,
+      kind,
+      partId,
+      odIn,
+      regrinds: edge.edgeNo - 1,
+      exposure: exposureParts(edge.use),
+    };
+    const readings = wornReadings(edge.readings ?? []);
+    return [readings.length === 0 ? inHand : { ...inHand, readings }];
   });
 }
 

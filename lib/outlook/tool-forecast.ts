@@ -8,6 +8,7 @@ import {
   safeEnds,
 } from '../ensemble/forecast';
 import { type EstimateReasons, reasonsFor } from '../ensemble/reasons';
+import type { Finding } from '../reading/reading';
 import { exposureOfEnd } from '../wear/connection-exposure';
 import { isEdgeKind, isUnknownStart } from './edge-histories';
 import type { ShopFacts } from './shop-facts';
@@ -28,6 +29,8 @@ export interface ToolForecast {
   readonly lowEnds: number;
   readonly highEnds: number;
   readonly reasons: EstimateReasons;
+  /** What was last seen of the present edge; already counted in the figures. */
+  readonly lastLook: Finding | undefined;
   /** False when nobody knows what this edge had cut before it was entered here: the band is then too hopeful. */
   readonly startKnown: boolean;
   /** Share of the futures in which it finishes so many ends. */
@@ -54,9 +57,11 @@ export function toolForecast(
     rework: false,
   });
   if (left === undefined) return undefined;
-  const edges = facts.edges.filter((edge) => edge.toolId === toolId).length;
-  const edgeNo = tool.state === 'regrind' ? edges + 1 : edges;
-  return { toolId, cut, reasons, startKnown: !isUnknownStart(tool, { edgeNo }), ...answers(left) };
+  const edges = facts.edges.filter((edge) => edge.toolId === toolId);
+  const edgeNo = tool.state === 'regrind' ? edges.length + 1 : edges.length;
+  const present = edges.find((edge) => edge.edgeNo === edgeNo);
+  const lastLook = present?.readings?.at(-1)?.finding;
+  return { toolId, cut, reasons, lastLook, startKnown: !isUnknownStart(tool, { edgeNo }), ...answers(left) };
 }
 
 function answers(left: EndsLeft) {

@@ -1,6 +1,6 @@
 import { bandOf } from '../ensemble/reasons';
 import { kaplanMeier, type SurvivalStep } from '../life/kaplan-meier';
-import { type Weibull, scaleFromMedian, survival } from '../life/weibull';
+import { scaleFromMedian, survival, type Weibull } from '../life/weibull';
 import { isEdgeKind, partSizes } from './edge-histories';
 import { type EdgeLife, edgeLives } from './edge-lives';
 import { ensembleDraws } from './ensemble-draws';

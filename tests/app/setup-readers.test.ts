@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
-import { countedParts, guessRows, personKey, personOf, shopOf, tickedSizes } from '@/app/setup/form-readers';
+import {
+  countedParts,
+  guessRows,
+  keyFromName,
+  personOf,
+  shopOf,
+  tickedSizes,
+} from '@/app/setup/form-readers';
 import { ShopSchema } from '@/lib/shop/noun';
 
 function form(fields: Readonly<Record<string, string | readonly string[]>>): FormData {
@@ -72,14 +79,14 @@ describe('people', () => {
     ['Jörg Øst', 'jorg-st'],
     ['O’Neil (nights)', 'o-neil-nights'],
   ])('the key of "%s" is %s', (name, key) => {
-    expect(personKey(name)).toBe(key);
+    expect(keyFromName(name)).toBe(key);
   });
 
   it('a name in another script has a key of its own that the door accepts', () => {
-    const keys = ['李', '王', '李王', '2'].map(personKey);
+    const keys = ['李', '王', '李王', '2'].map(keyFromName);
     expect(new Set(keys).size).toBe(4);
     for (const key of keys) expect(key).toMatch(/^[A-Za-z0-9][A-Za-z0-9_.-]{0,63}$/);
-    expect(personKey('a'.repeat(200)).length).toBeLessThanOrEqual(64);
+    expect(keyFromName('a'.repeat(200)).length).toBeLessThanOrEqual(64);
   });
 
   it('keeps the key of somebody who is known', () => {

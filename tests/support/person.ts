@@ -20,9 +20,13 @@ interface Seat {
   readonly device?: BrowserContextOptions;
 }
 
+/** A step that takes longer than this is a fault; a slow machine under load still makes it. */
+const ACT_WITHIN_MS = 15_000;
+
 /** Sits down at a device and chooses a name, as at a shared tablet. */
 export async function sitDown(browser: Browser, { address, name, device }: Seat): Promise<Person> {
   const context = await browser.newContext({ ...(device ?? viewports.desktop), baseURL: address });
+  context.setDefaultTimeout(ACT_WITHIN_MS);
   const { page, faults } = await watchedPage(context);
   if (name !== undefined) {
     await page.goto('/who');

@@ -12,6 +12,7 @@ export interface SimulatedShop {
   readonly histories: readonly EdgeHistory[];
   /** Tools still cutting, each with the reference exposure that it truly has left. */
   readonly inService: readonly { readonly tool: ToolInHand; readonly trulyLeft: number }[];
+  readonly truth: { readonly logShape: number; readonly logMedian: number; readonly sizeExponent: number };
 }
 
 const TYPICAL = 1206;
@@ -55,7 +56,7 @@ export function simulateShop(key: string, tools: number, priors: LifePriors = DI
     histories.push(history);
     if (outcome.trulyLeft > 0) inService.push({ tool: inHand(history), trulyLeft: outcome.trulyLeft });
   }
-  return { histories, inService };
+  return { histories, inService, truth: { logShape: Math.log(shape), logMedian, sizeExponent: size } };
 }
 
 /** Log rows of about 5 % of a typical life in one material each, until so much has been cut. */

@@ -77,8 +77,9 @@ export function ReliabilityChart({ title, summary, bins }: Props) {
       </div>
       <p className={styles.axisAlong}>Chance that was said</p>
       <p className={styles.key}>
-        <span className={styles.keyMark} aria-hidden="true" /> what happened, with the number of cases; the bar
-        holds nineteen times in twenty <span className={styles.keyDashed} aria-hidden="true" /> as it was said
+        <span className={styles.keyMark} aria-hidden="true" /> what happened, with the number of cases; the
+        bar holds nineteen times in twenty <span className={styles.keyDashed} aria-hidden="true" /> as it was
+        said
       </p>
     </figure>
   );

@@ -41,12 +41,15 @@ interface Props {
   readonly endsLabel: string;
 }
 
+const MOST_TICKS = 7;
 const AXIS = { stroke: 'var(--ink-3)', fontSize: 13, tickLine: false } as const;
 
 export function WearCurveChart({ title, summary, model, log, endsLabel }: Props) {
   const band = model.map(({ ends, median, low, high }) => ({ ends, median, band: [low, high] }));
   const steps = log.length === 0 ? [] : [{ ends: 0, share: 1 }, ...log];
   const far = model.at(-1)?.ends ?? 1;
+  const every = Math.ceil(model.length / MOST_TICKS);
+  const ticks = model.filter((_, at) => at % every === 0).map(({ ends }) => ends);
   return (
     <figure className={styles.chart}>
       <figcaption>
@@ -58,8 +61,20 @@ export function WearCurveChart({ title, summary, model, log, endsLabel }: Props)
         <ResponsiveContainer width="100%" height="100%">
           <ComposedChart margin={{ top: 18, right: 14, bottom: 0, left: -12 }} accessibilityLayer={false}>
             <CartesianGrid stroke="var(--line)" strokeWidth={0.75} vertical={false} />
-            <XAxis {...AXIS} dataKey="ends" type="number" domain={[0, far]} tickFormatter={whole} />
-            <YAxis {...AXIS} axisLine={false} domain={[0, 1]} tickFormatter={(y) => `${Math.round(y * 100)}%`} />
+            <XAxis
+              {...AXIS}
+              dataKey="ends"
+              type="number"
+              domain={[0, far]}
+              ticks={ticks}
+              tickFormatter={whole}
+            />
+            <YAxis
+              {...AXIS}
+              axisLine={false}
+              domain={[0, 1]}
+              tickFormatter={(y) => `${Math.round(y * 100)}%`}
+            />
             <Area
               data={band}
               dataKey="band"

@@ -1,7 +1,9 @@
 import type { EstimateReasons } from '@/lib/ensemble/reasons';
 import type { LifeWarning } from '@/lib/life/life-fit';
+import type { Finding } from '@/lib/reading/reading';
 import type { EdgeKind } from '@/lib/shop/vocabulary';
 import { count, timesText } from '../format';
+import { findingWords } from './finding-words';
 
 const NOUN: Record<EdgeKind, [one: string, many: string]> = {
   die: ['die', 'dies'],
@@ -15,9 +17,10 @@ const WARNING: Partial<Record<LifeWarning, string>> = {
   'not-converged': 'the estimate did not settle; treat it as rough',
 };
 
-/** What an estimate rests on, in one sentence: "17 dies of this kind worn out, 6 still cutting; 2507 counts 1.9×." */
-export function reasonSentence(reasons: EstimateReasons, materialName: string): string {
-  const parts = [evidence(reasons), material(reasons, materialName), ...warnings(reasons)];
+/** What an estimate rests on: "17 dies of this part worn out, 6 still cutting; 2507 counts 1.9×; last look: light wear." */
+export function reasonSentence(reasons: EstimateReasons, materialName: string, lastLook?: Finding): string {
+  const look = lastLook === undefined ? '' : `last look: ${findingWords(lastLook)}`;
+  const parts = [evidence(reasons), material(reasons, materialName), look, ...warnings(reasons)];
   return `${capital(parts.filter((part) => part !== '').join('; '))}.`;
 }
 

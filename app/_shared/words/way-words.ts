@@ -1,5 +1,7 @@
 import type { Route } from 'next';
 import type { WayOut } from '@/lib/outlook/ways-out';
+import { readConnectionKey } from '@/lib/shop/connection-text';
+import { sizeKey } from '@/lib/shop/size';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import { inDays } from '../format';
 
@@ -13,9 +15,9 @@ export interface WayLink {
 export function wayLink(way: WayOut, today: string): WayLink {
   switch (way.kind) {
     case 'add-size':
-      return { href: '/sizes', label: 'Add this size to the table' };
+      return { href: newSizeHref(way.connectionId), label: 'Add this size to the table' };
     case 'add-material':
-      return { href: '/setup', label: 'Add the material' };
+      return { href: '/sizes/materials/new' as Route, label: 'Add the material' };
     case 'add-part':
       return { href: '/setup', label: `Add a ${ROLE_LABEL[way.role]} for this size to the parts` };
     case 'place-order':
@@ -46,4 +48,12 @@ export function wayLink(way: WayOut, today: string): WayLink {
     case 'change-dates':
       return { href: `/plan/jobs/${encodeURIComponent(way.jobId)}` as Route, label: 'Change the dates' };
   }
+}
+
+/** The empty row of the size table, with the size and service that the plan asked for. */
+function newSizeHref(connectionId: string): Route {
+  const size = readConnectionKey(connectionId);
+  if (size === undefined) return '/sizes/new' as Route;
+  const { odNum, odDen, service } = size;
+  return `/sizes/new?${new URLSearchParams({ size: sizeKey({ num: odNum, den: odDen }), service })}` as Route;
 }

@@ -10,8 +10,12 @@ export const KIND_NOUN: Record<EdgeKind, readonly [one: string, many: string]> =
 };
 
 /** How edges of a kind end, from the shape of their lives. */
-export function shapeWords({ shape, probabilityWearsOut }: Pick<KindWear, 'shape' | 'probabilityWearsOut'>): string {
-  if (probabilityWearsOut < 0.1) return 'Most go early and the rest last: look at the first ends, not at the age';
+export function shapeWords({
+  shape,
+  probabilityWearsOut,
+}: Pick<KindWear, 'shape' | 'probabilityWearsOut'>): string {
+  if (probabilityWearsOut < 0.1)
+    return 'Most go early and the rest last: look at the first ends, not at the age';
   if (probabilityWearsOut < 0.9) return 'Not clear yet whether they wear out or break by chance';
   if (shape.low >= 2.5) return 'They wear out, and most of them at about the same age';
   return 'They wear out rather than break by chance';
@@ -33,12 +37,17 @@ export function fasterWords(
   { low, median, high }: KindWear['dry'],
   { ends, how }: { ends: number; how: string },
 ): string {
-  const from = ends === 0 ? `nothing ${how} in the log yet: as believed before` : `from ${count(ends, 'end')} ${how}`;
+  const from =
+    ends === 0 ? `nothing ${how} in the log yet: as believed before` : `from ${count(ends, 'end')} ${how}`;
   return `${factorText(median)} times as fast (${factorText(low)} to ${factorText(high)}), ${from}`;
 }
 
 /** Accidents against lives: "3 lost to accidents; about one in 13 lives, between one in 7 and one in 31". */
-export function incidentWords({ kind, counts, livesPerIncident }: Pick<Seen, 'kind' | 'counts' | 'livesPerIncident'>) {
+export function incidentWords({
+  kind,
+  counts,
+  livesPerIncident,
+}: Pick<Seen, 'kind' | 'counts' | 'livesPerIncident'>) {
   const { low, median, high } = livesPerIncident;
   if (counts.incident === 0)
     return `None lost to an accident in the log; rarer than one in ${lives(low)} lives, nine times in ten`;
@@ -53,7 +62,11 @@ function lives(n: number): string {
 }
 
 /** How the log stands to the first guess; nothing where they agree within what is known, or no edge has worn out. */
-export function againstGuess({ guess, typicalEnds, counts }: Pick<PartWear, 'guess' | 'typicalEnds' | 'counts'>): string {
+export function againstGuess({
+  guess,
+  typicalEnds,
+  counts,
+}: Pick<PartWear, 'guess' | 'typicalEnds' | 'counts'>): string {
   if (guess === undefined || counts.worn === 0) return '';
   if (guess.ends > typicalEnds.high) return 'shorter than first guessed';
   return guess.ends < typicalEnds.low ? 'longer than first guessed' : '';

@@ -1,5 +1,7 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { timesText } from '@/app/_shared/format';
-import { Panel, Table } from '@/app/_shared/ui';
+import { ButtonLink, Panel, Table } from '@/app/_shared/ui';
 import { bandOf } from '@/lib/ensemble/reasons';
 import type { Outlook } from '@/lib/outlook/outlook';
 import type { Material } from '@/lib/shop/noun';
@@ -15,7 +17,11 @@ export function MaterialTable({ outlook }: { outlook: Outlook }) {
     return `${timesText(median)} (${timesText(low)} to ${timesText(high)})`;
   };
   return (
-    <Panel title="Materials" id="materials">
+    <Panel
+      title="Materials"
+      id="materials"
+      aside={<ButtonLink href="/sizes/materials/new">Add a material</ButtonLink>}
+    >
       <div className="stack">
         <p>
           How many times faster than in the reference material an edge wears. The band holds four times in
@@ -30,7 +36,12 @@ export function MaterialTable({ outlook }: { outlook: Outlook }) {
               key: 'name',
               header: 'Material',
               lead: true,
-              cell: ({ name, condition }) => `${name}${condition === '' ? '' : `, ${condition}`}`,
+              cell: ({ id, name, condition }) => (
+                <Link href={`/sizes/materials/${encodeURIComponent(id)}` as Route} prefetch={false}>
+                  {name}
+                  {condition === '' ? null : `, ${condition}`}
+                </Link>
+              ),
             },
             {
               key: 'typed',

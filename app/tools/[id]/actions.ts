@@ -158,18 +158,12 @@ export async function readFluidLevelAction(_state: FormState, form: FormData): P
 export async function takeBackAction(_state: FormState, form: FormData): Promise<FormState> {
   const raw = { targetId: text(form, 'targetId') };
   const door = { action: 'reverse-entry', schema: ReverseEntryInput, command: reverseEntry } as const;
-  const done = await entered(door, raw, form, 'Taken back. Both entries stay in the log.');
-  return done.status === 'done' ? { status: 'done', sentence: done.sentence } : done;
+  return enteredAndBack(door, raw, form);
 }
 
 export async function correctCutAction(_state: FormState, form: FormData): Promise<FormState> {
   const rightToolId = textOrNull(form, 'rightToolId');
   const raw = { targetId: text(form, 'targetId'), rightToolId };
   const door = { action: 'reverse-entry', schema: CorrectCutInput, command: correctCut } as const;
-  const said =
-    rightToolId === null
-      ? 'Taken back. Both entries stay in the log.'
-      : `Moved to ${rightToolId}. Both entries stay in the log, and both tools’ lives are corrected.`;
-  const done = await entered(door, raw, form, said);
-  return done.status === 'done' ? { status: 'done', sentence: done.sentence } : done;
+  return enteredAndBack(door, raw, form);
 }

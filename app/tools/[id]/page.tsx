@@ -36,16 +36,17 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
   const edges = outlook.facts.edges.filter((edge) => edge.toolId === tool.id);
   const about = { outlook, tool, part, cut };
   const { today } = outlook.facts;
+  const cutting = edges.at(-1)?.end === null;
   return (
     <div className="page">
       <ToolHead tool={tool} part={part} edges={edges} cut={cut} today={today} />
       <JustDone entryId={asked.done} />
-      <div className="columns-lead">
+      <div className={cutting ? 'columns-lead' : 'stack-loose'}>
         <div className="stack-loose">
           <WorkPanels {...about} />
         </div>
         <div className="stack-loose">
-          <CustodyPanel {...about} people={listPeople(db)} cutting={edges.at(-1)?.end === null} />
+          <CustodyPanel {...about} people={listPeople(db)} cutting={cutting} />
           <AsidePanels {...about} />
         </div>
       </div>

@@ -5,7 +5,7 @@ import { UndoButton } from '@/app/_shared/form/undo-button';
 import { FormMessage, ToolId } from '@/app/_shared/ui';
 import { entryWords } from '@/app/_shared/words/entry-words';
 import { shopDb } from '@/db/client';
-import { findEntry } from '@/db/queries/entries';
+import { type EntryView, findEntry } from '@/db/queries/entries';
 
 /** How long after an entry its page still says that it was made. */
 const FRESH_MS = 60_000;
@@ -19,8 +19,21 @@ export function JustDone({ entryId }: { readonly entryId: string | string[] | un
       <Link href={`/tools/${encodeURIComponent(entry.subjectId)}`}>
         <ToolId id={entry.subjectId} />
       </Link>
-      : {entryWords(entry, shopNames())}.{' '}
-      {entry.reversedById === null ? <UndoButton key={entry.id} entryId={entry.id} /> : 'Taken back.'}
+      : <WhatWasDone entry={entry} />
     </FormMessage>
+  );
+}
+
+/** What mended an earlier entry is not undone by one press: it would leave the mistake mended by half. */
+function WhatWasDone({ entry }: { readonly entry: EntryView }) {
+  const words = entryWords(entry, shopNames());
+  if (entry.reversesId !== null) return 'taken back. Both entries stay in the log.';
+  if (typeof entry.payload.correctsId === 'string')
+    return `${words}, moved here. Both entries stay in the log, and both tools’ lives are corrected.`;
+  if (entry.reversedById !== null) return `${words}. Taken back.`;
+  return (
+    <>
+      {words}. <UndoButton key={entry.id} entryId={entry.id} />
+    </>
   );
 }

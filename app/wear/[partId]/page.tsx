@@ -32,7 +32,8 @@ export default async function PartWearPage({ params }: PageProps<'/wear/[partId]
         cells={[
           {
             label: 'First guess',
-            value: guess === undefined ? 'none typed' : `${whole(guess.ends)}${said === '' ? '' : `, ${said}`}`,
+            value:
+              guess === undefined ? 'none typed' : `${whole(guess.ends)}${said === '' ? '' : `, ${said}`}`,
           },
           { label: 'Worn out', value: count(counts.worn, 'edge') },
           { label: 'Accidents', value: count(counts.incident, 'edge') },

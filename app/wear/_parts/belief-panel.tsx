@@ -24,8 +24,8 @@ export function BeliefPanel({ beliefs, stamps }: BeliefPanelProps) {
       <div className="stack">
         <p>
           Every estimate starts from these and from the{' '}
-          <Link href="/setup">first guesses of how long each part lasts</Link>. The log takes over as edges wear
-          out; the more of them have, the less these count.
+          <Link href="/setup">first guesses of how long each part lasts</Link>. The log takes over as edges
+          wear out; the more of them have, the less these count.
         </p>
         {KINDS.map(({ kind, title }, at) => {
           const own = beliefs.find((belief) => belief.kind === kind);
@@ -34,7 +34,8 @@ export function BeliefPanel({ beliefs, stamps }: BeliefPanelProps) {
           return (
             <details key={kind}>
               <summary>
-                {title}: {own === undefined ? 'this project’s default, not set by your shop' : 'set by your shop'}
+                {title}:{' '}
+                {own === undefined ? 'this project’s default, not set by your shop' : 'set by your shop'}
               </summary>
               <div className="stack">
                 <p className="fine">

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { aboutBand, count, whole } from '@/app/_shared/format';
-import { KeyValue, Panel, Table } from '@/app/_shared/ui';
+import { type Column, KeyValue, Panel, Table } from '@/app/_shared/ui';
 import {
   againstGuess,
   fasterWords,
@@ -18,6 +18,13 @@ import type { EdgeKind } from '@/lib/shop/vocabulary';
 const TITLE: Record<EdgeKind, string> = { die: 'Dies', blade: 'Blades' };
 const CUTS: Record<EdgeKind, string> = { die: 'thread', blade: 'cone' };
 
+const TAKEN_OUT: Column<PartWear> = {
+  key: 'good',
+  header: 'Taken out good',
+  numeric: true,
+  cell: ({ counts }) => counts.removedWorking,
+};
+
 /** One kind of edge: typical life by part beside the first guess, and how its edges end. */
 export function KindPanel({ wear, parts }: { wear: KindWear; parts: readonly PartWear[] }) {
   const { kind, seen } = wear;
@@ -27,8 +34,8 @@ export function KindPanel({ wear, parts }: { wear: KindWear; parts: readonly Par
       <div className="stack">
         <PartTable kind={kind} parts={parts} />
         <p className="fine">
-          Typical life of a new edge in the reference material: half last longer. In brackets, where it lies four
-          times in five. Accidents and edges taken out good are not counted as wear.
+          Typical life of a new edge in the reference material: half last longer. In brackets, where it lies
+          four times in five. Accidents and edges taken out good are not counted as wear.
           {unknown === 0
             ? ''
             : ` ${count(unknown, ...KIND_NOUN[kind])} already used when entered ${unknown === 1 ? 'is' : 'are'} left out.`}
@@ -39,7 +46,10 @@ export function KindPanel({ wear, parts }: { wear: KindWear; parts: readonly Par
             { label: 'Accidents', value: incidentWords(wear) },
             ...(kind === 'blade' ? [{ label: 'After a regrind', value: regrindWords(wear) }] : []),
             { label: 'Cutting dry', value: fasterWords(wear.dry, { ends: seen.dryEnds, how: 'cut dry' }) },
-            { label: 'Recutting', value: fasterWords(wear.rework, { ends: seen.reworkEnds, how: 'cut again' }) },
+            {
+              label: 'Recutting',
+              value: fasterWords(wear.rework, { ends: seen.reworkEnds, how: 'cut again' }),
+            },
           ]}
         />
       </div>
@@ -90,7 +100,7 @@ function PartTable({ kind, parts }: { kind: EdgeKind; parts: readonly PartWear[]
         },
         { key: 'worn', header: 'Worn out', numeric: true, cell: ({ counts }) => counts.worn },
         { key: 'lost', header: 'Accidents', numeric: true, cell: ({ counts }) => counts.incident },
-        { key: 'good', header: 'Taken out good', numeric: true, cell: ({ counts }) => counts.removedWorking },
+        ...(parts.some(({ counts }) => counts.removedWorking > 0) ? [TAKEN_OUT] : []),
         { key: 'now', header: 'Still cutting', numeric: true, cell: ({ counts }) => counts.inService },
       ]}
     />

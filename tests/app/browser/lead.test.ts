@@ -115,7 +115,7 @@ it('places an order, slips it, and receives it', async () => {
   await row.getByLabel('Now expected').fill(addDays(today, 31));
   await row.getByRole('textbox', { name: 'What they said' }).fill('no bar stock');
   await row.getByRole('button', { name: 'Write it down' }).click();
-  await row.getByText(inDays(addDays(today, 31), today)).waitFor();
+  await row.getByText(inDays(addDays(today, 31), today), { exact: true }).waitFor();
   expect(await row.textContent()).toContain(dayText(addDays(today, 10), today));
 
   await row.getByRole('link', { name: 'It came: receive it' }).click();

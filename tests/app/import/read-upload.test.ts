@@ -18,7 +18,11 @@ describe('readBody', () => {
   it('gives the bytes, in one piece or in many, and none for a missing body', async () => {
     expect(await readBody(post(null), 10)).toEqual(new Uint8Array());
     expect(await readBody(post(new Uint8Array([1, 2, 3])), 3)).toEqual(new Uint8Array([1, 2, 3]));
-    const pieces = ReadableStream.from([utf8.encode('ab'), utf8.encode('cd')]);
+    const pieces = new Blob(['ab']).stream().pipeThrough(
+      new TransformStream<Uint8Array, Uint8Array>({
+        flush: (controller) => controller.enqueue(utf8.encode('cd')),
+      }),
+    );
     expect(await readBody(post(pieces), 4)).toEqual(utf8.encode('abcd'));
   });
 

@@ -9,8 +9,12 @@ const order = (expectedOnDay: string) => orderFacts({ id: 'PO 7/a', partId: part
 
 // source: hand. Every way out is a link that says what it does; keys with odd letters survive the address.
 it.each<[WayOut, string, string]>([
-  [{ kind: 'add-size', connectionId: '1-high' }, '/sizes', 'Add this size to the table'],
-  [{ kind: 'add-material', materialId: 'tin' }, '/setup', 'Add the material'],
+  [
+    { kind: 'add-size', connectionId: '1-high' },
+    '/sizes/new?size=1&service=high',
+    'Add this size to the table',
+  ],
+  [{ kind: 'add-material', materialId: 'tin' }, '/sizes/materials/new', 'Add the material'],
   [{ kind: 'add-part', role: 'go-ring' }, '/setup', 'Add a GO ring for this size to the parts'],
   [{ kind: 'place-order', part }, '/plan/orders/new?part=die-3-8', `Order: ${part.name}`],
   [

@@ -54,7 +54,13 @@ export function AskForm({
               label: materialWords(material),
             }))}
           />
-          <NumberField name="ends" label="Ends" unit="ends" defaultValue={cut.line ? '' : (cut.ends ?? '')} />
+          <NumberField
+            id="ask-ends"
+            name="ends"
+            label="Ends"
+            unit="ends"
+            defaultValue={cut.line ? '' : (cut.ends ?? '')}
+          />
           <Button type="submit">Show</Button>
         </form>
       </div>

@@ -47,10 +47,7 @@ export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: Cust
         {tool.state === 'issued' ? <ReturnForm {...about} /> : null}
         {tool.state === 'regrind' && tool.role === 'blade' ? <RenewForm {...about} today={today} /> : null}
         {tool.state === 'scrapped' ? (
-          <p>
-            Scrapped: {tool.stateReason === '' ? 'no reason written down' : tool.stateReason}. If that was a
-            mistake, take the entry back below.
-          </p>
+          <p>Scrapped: {reasonWords(tool.stateReason)}. If that was a mistake, take the entry back below.</p>
         ) : (
           <RarerForms {...{ outlook, tool, part, cut, people, cutting }} />
         )}
@@ -105,4 +102,9 @@ function moves(tool: ToolRow, part: Part): ToolState[] {
     if (to === 'calibration') return CALIBRATED_ROLES.includes(tool.role);
     return to !== 'regrind' || part.role === 'blade';
   });
+}
+
+/** The reason as it stands in a sentence: its own full stop left out. */
+function reasonWords(reason: string): string {
+  return reason === '' ? 'no reason written down' : reason.replace(/[.\s]+$/, '');
 }

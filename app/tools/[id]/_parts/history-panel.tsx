@@ -70,7 +70,7 @@ function Mend({ entry }: { entry: EntryView }) {
   return (
     <details>
       <summary>{entry.kind === 'cut-logged' ? 'Wrong tool?' : 'Take back'}</summary>
-      <Form entryId={entry.id} stamp={newStamp()} />
+      <Form toolId={entry.subjectId} entryId={entry.id} stamp={newStamp()} />
     </details>
   );
 }

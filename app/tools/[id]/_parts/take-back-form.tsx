@@ -6,16 +6,19 @@ import { Field, SubmitButton } from '@/app/_shared/ui';
 import { correctCutAction, takeBackAction } from '../actions';
 
 interface About {
+  /** The tool on whose page the form stands: where one is afterwards. */
+  readonly toolId: string;
   readonly entryId: string;
   readonly stamp: { entryId: string; deviceAtMs: number };
 }
 
 /** Mends a row logged on the wrong tool: taken back here, logged again on the right one. */
-export function CorrectCutForm({ entryId, stamp }: About) {
+export function CorrectCutForm({ toolId, entryId, stamp }: About) {
   return (
     <EntryForm action={correctCutAction} stamp={stamp} label="Mend this entry" className="stack-tight">
       {(state) => (
         <>
+          <input type="hidden" name="toolId" value={toolId} />
           <input type="hidden" name="targetId" value={entryId} />
           <Field
             id={`right-${entryId}`}
@@ -44,11 +47,12 @@ export function CorrectCutForm({ entryId, stamp }: About) {
 }
 
 /** Takes an entry back, with the reason. */
-export function TakeBackForm({ entryId, stamp }: About) {
+export function TakeBackForm({ toolId, entryId, stamp }: About) {
   return (
     <EntryForm action={takeBackAction} stamp={stamp} label="Take this entry back" className="stack-tight">
       {(state) => (
         <>
+          <input type="hidden" name="toolId" value={toolId} />
           <input type="hidden" name="targetId" value={entryId} />
           <Field
             id={`why-${entryId}`}

@@ -36,8 +36,8 @@ export function CurvePanel({ curve, noun, connectionName }: CurvePanelProps) {
         />
         <p className="fine">
           Harder materials, dry cuts, recuts and regrinds are turned into {noun} of {connectionName} in the
-          reference material by the factors estimated for them. Edges lost to accidents, taken out good or still
-          cutting count up to what they had cut.
+          reference material by the factors estimated for them. Edges lost to accidents, taken out good or
+          still cutting count up to what they had cut.
         </p>
       </div>
     </Panel>

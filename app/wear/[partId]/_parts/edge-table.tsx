@@ -26,7 +26,11 @@ export function EdgeTable({ lives, noun, connectionName }: EdgeTableProps) {
         caption="Edges of this part, longest life first"
         rows={used}
         rowKey={({ toolId, edgeNo }) => `${toolId} ${edgeNo}`}
-        empty={<EmptyState title="No edge of this part has cut anything yet">Its life is as first guessed.</EmptyState>}
+        empty={
+          <EmptyState title="No edge of this part has cut anything yet">
+            Its life is as first guessed.
+          </EmptyState>
+        }
         columns={[
           {
             key: 'tool',

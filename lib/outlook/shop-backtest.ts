@@ -1,0 +1,43 @@
+import type { FirstGuess } from '../life/first-guess';
+import type { LifePriors } from '../life/priors';
+import { type BacktestInput, backtest } from '../score/backtest';
+import type { EdgeKind } from '../shop/vocabulary';
+import { firstGuesses, lifePriors } from './life-beliefs';
+import { logEvents } from './log-events';
+import { type ScoreSummary, scoreSummary } from './score-summary';
+import type { ShopFacts } from './shop-facts';
+import type { ToolLog } from './stored-predictions';
+
+/** A shop's record as a replay takes it. */
+export interface ShopLog {
+  readonly logs: readonly ToolLog[];
+  readonly lineEnds: ReadonlyMap<string, number>;
+  readonly facts: Pick<ShopFacts, 'parts' | 'connections' | 'materials' | 'guesses' | 'beliefs'>;
+}
+
+/** What a replay of the whole log found. `rows`: rows of the log for which something would have been said. */
+export interface ShopBacktest extends ScoreSummary {
+  readonly rows: number;
+}
+
+/**
+ * What would have been said at every row of the shop's own log, from only what was known then, and how it turned out; beside
+ * the shop's fixed count: an edge is changed after as many ends as its first guess says.
+ */
+export function shopBacktest(log: ShopLog): ShopBacktest {
+  const cases = backtest(shopBacktestInput(log));
+  return { rows: cases.length, ...scoreSummary(cases.map(({ prediction }) => prediction)) };
+}
+
+export function shopBacktestInput({ logs, lineEnds, facts }: ShopLog): BacktestInput {
+  const { parts, connections, materials, guesses, beliefs } = facts;
+  const changeAt = new Map(guesses.map(({ partId, ends }) => [partId, ends]));
+  const priors = (kind: EdgeKind): LifePriors => lifePriors(kind, materials, beliefs);
+  const typed = (kind: EdgeKind): FirstGuess[] => firstGuesses(kind, facts);
+  return {
+    events: logEvents(logs, { parts, connections, lineEnds }),
+    priors: { blade: priors('blade'), die: priors('die') },
+    guesses: { blade: typed('blade'), die: typed('die') },
+    changeAtEnds: (partId) => changeAt.get(partId),
+  };
+}

@@ -1,0 +1,143 @@
+import { readdirSync } from 'node:fs';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { axeViolations, launchBrowser, viewports, watchedPage } from '../../support/browser';
+import { root } from '../../support/server';
+
+/** Every screen of the demo shop, under the route it belongs to; more than one address where a screen has several faces. */
+const screens: Readonly<Record<string, readonly string[]>> = {
+  '/': ['/'],
+  '/tools': ['/tools', '/tools?state=all&page=2', '/tools?find=D-56-77'],
+  '/tools/[id]': ['/tools/D-56-14', '/tools/G-25-GO-1', '/tools/F-L07', '/tools/D-38-01', '/tools/CG-38-1'],
+  '/tools/receive': ['/tools/receive', '/tools/receive?part=die-9-16', '/tools/receive?part=fluid'],
+  '/plan': ['/plan'],
+  '/plan/jobs/[id]': ['/plan/jobs/J-087', '/plan/jobs/J-094'],
+  '/plan/jobs/new': ['/plan/jobs/new'],
+  '/plan/lines/[id]': ['/plan/lines/J-087.1', '/plan/lines/J-094.1'],
+  '/plan/orders': ['/plan/orders'],
+  '/plan/orders/new': ['/plan/orders/new', '/plan/orders/new?part=die-1-4'],
+  '/ledger': ['/ledger'],
+  '/sizes': ['/sizes'],
+  '/sizes/[id]': ['/sizes/9-16-high'],
+  '/sizes/new': ['/sizes/new'],
+  '/import': ['/import'],
+  '/setup': ['/setup'],
+  '/who': ['/who'],
+};
+const addresses = Object.values(screens).flat();
+
+/** Folders whose names begin with an underscore or stand in brackets are no part of the address, or a changing one. */
+function routesOfPages(): string[] {
+  const pages = readdirSync(`${root}app`, { recursive: true, encoding: 'utf8' });
+  return pages
+    .filter((path) => /(^|\/)page\.tsx$/.test(path))
+    .map((path) => `/${path}`.replace(/\/page\.tsx$/, '') || '/')
+    .sort();
+}
+
+it('knows every screen there is', () => {
+  expect(Object.keys(screens).sort()).toEqual(routesOfPages());
+});
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+/** What is wrong with the page as it stands. */
+async function wrongs(page: Page, where: string): Promise<string[]> {
+  const found = await page.evaluate(() => {
+    const wrong: string[] = [];
+    const { scrollWidth } = document.documentElement;
+    if (scrollWidth > window.innerWidth) wrong.push(`${scrollWidth} px wide in ${window.innerWidth}`);
+    const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
+    const twice = ids.filter((id, at) => ids.indexOf(id) !== at);
+    if (twice.length > 0) wrong.push(`IDs used twice: ${[...new Set(twice)].join(', ')}`);
+    const headings = document.querySelectorAll('h1').length;
+    if (headings !== 1) wrong.push(`${headings} first headings`);
+    return wrong;
+  });
+  const reds = await alarms(page);
+  if (reds > 1) found.push(`${reds} red things`);
+  return [...found, ...(await axeViolations(page))].map((wrong) => `${where}: ${wrong}`);
+}
+
+/** How many visible things stand on alarm red. The printed pages and the safety signs have their own rules. */
+function alarms(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const probe = document.createElement('i');
+    probe.style.color = 'var(--safety-red)';
+    document.body.append(probe);
+    const red = getComputedStyle(probe).color;
+    probe.remove();
+    return [...document.querySelectorAll('body *')].filter(
+      (element) => getComputedStyle(element).backgroundColor === red && element.getClientRects().length > 0,
+    ).length;
+  });
+}
+
+async function signedIn(size: keyof typeof viewports): Promise<BrowserContext> {
+  const context = await browser.newContext({ ...viewports[size], baseURL: inject('address') });
+  const page = await context.newPage();
+  await page.goto('/who');
+  await page.getByRole('button', { name: /^Lead-1\b/ }).click();
+  await page.getByRole('link', { name: 'Acting as Lead-1' }).waitFor();
+  await page.close();
+  return context;
+}
+
+describe.each([
+  ['phone', ['light', 'dark']],
+  ['tablet', ['light']],
+  ['desktop', ['light', 'dark']],
+] as const)('on a %s', (size, papers) => {
+  let context: BrowserContext;
+  beforeAll(async () => {
+    context = await signedIn(size);
+  });
+  afterAll(() => context.close());
+
+  it.each(addresses)('%s is accessible, fits, is calm and makes no fault', async (address) => {
+    const { page, faults } = await watchedPage(context);
+    const answer = await page.goto(address);
+    expect(answer?.status()).toBe(200);
+    const found: string[] = [];
+    for (const colorScheme of papers) {
+      await page.emulateMedia({ colorScheme });
+      found.push(...(await wrongs(page, `${colorScheme} ${address}`)));
+    }
+    expect(found).toEqual([]);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
+
+it('counts a second red thing when there is one', async () => {
+  const context = await signedIn('desktop');
+  const { page } = await watchedPage(context);
+  await page.goto('/plan');
+  expect(await alarms(page)).toBe(1);
+  await page.evaluate(() => {
+    const more = document.createElement('p');
+    more.style.background = 'var(--safety-red)';
+    more.textContent = 'more';
+    document.querySelector('main')?.append(more);
+  });
+  expect(await alarms(page)).toBe(2);
+  await context.close();
+});
+
+it('goes light or dark as chosen at the foot of the page, and stays so', async () => {
+  const context = await signedIn('phone');
+  const { page, faults } = await watchedPage(context);
+  await page.goto('/plan');
+  const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  const light = await paper();
+  await page.getByRole('button', { name: 'dark', exact: false }).tap();
+  await expect.poll(paper).not.toBe(light);
+  await page.goto('/tools');
+  expect(await paper()).not.toBe(light);
+  expect(faults).toEqual([]);
+  await context.close();
+});
