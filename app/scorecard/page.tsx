@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { shopBacktestState } from '@/app/_server/backtest';
+import { studyState } from '@/app/_server/study';
 import { ButtonLink, TitleBlock } from '@/app/_shared/ui';
 import { shopDb } from '@/db/client';
 import { listLifeGuesses } from '@/db/queries/tables';
@@ -23,7 +23,7 @@ export default function ScorecardPage() {
         lead="How often was it right? What was said of a tool finishing its work, against what then happened."
         actions={<ButtonLink href="/wear">How long they last</ButtonLink>}
       />
-      <ReplayPanel state={shopBacktestState()} />
+      <ReplayPanel state={studyState('backtest')} />
       <ShownPanel summary={shown} />
     </div>
   );

@@ -7,6 +7,7 @@ import { act, refusedState } from '@/app/_server/act';
 import { number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import { chooseActor } from '@/app/_server/session';
 import type { FormState } from '@/app/_shared/form/form-state';
+import { keyFromName } from '@/app/_shared/form/key-from-name';
 import { shopDb, switchShop } from '@/db/client';
 import { countIn } from '@/db/commands/count-in';
 import { type Noun, setNouns } from '@/db/commands/set-noun';
@@ -22,7 +23,7 @@ import {
   SetPersonInput,
   SetShopInput,
 } from '@/lib/shop/set-up-input';
-import { countedParts, guessRows, keyFromName, personOf, shopOf, tickedSizes } from './form-readers';
+import { countedParts, guessRows, personOf, shopOf, tickedSizes } from './form-readers';
 
 const ACTION = 'set-up-shop' as const;
 

@@ -1,4 +1,5 @@
 import { number, text } from '@/app/_server/form-fields';
+import { keyFromName } from '@/app/_shared/form/key-from-name';
 
 /** What the set-up forms send, as the doors take it. */
 
@@ -22,18 +23,6 @@ function share(form: FormData, name: string): number | undefined {
 export function personOf(form: FormData): { id: string; name: string; role: string } {
   const name = text(form, 'personName');
   return { id: text(form, 'personId') || keyFromName(name), name, role: text(form, 'personRole') };
-}
-
-/** A key made from a name: "Tech 2" becomes "tech-2", "Jörg" "jorg"; a name in another script becomes its letters' numbers. */
-export function keyFromName(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
-  const letters = [...name].map((letter) => (letter.codePointAt(0) ?? 0).toString(36)).join('');
-  return (/[a-z]/.test(plain) ? plain : `p-${letters}`).slice(0, 60);
 }
 
 export function tickedSizes(form: FormData): string[] {

@@ -1,7 +1,7 @@
 import { invariant } from '../invariant';
 import type { ObservedLife } from '../life/kaplan-meier';
 import { choleskyFactor, choleskySolve } from '../numeric/cholesky';
-import { gammaUpperShare } from '../numeric/gamma-share';
+import { gammaQ } from '../numeric/gamma';
 import type { LogRank } from './comparison';
 
 /** Lives of one group, in one unit of exposure. */
@@ -27,7 +27,7 @@ export function logRank(groups: readonly GroupedLives[]): LogRank {
   return {
     chi2,
     degreesOfFreedom,
-    p: degreesOfFreedom === 0 ? 1 : gammaUpperShare(degreesOfFreedom / 2, chi2 / 2),
+    p: degreesOfFreedom === 0 ? 1 : gammaQ(degreesOfFreedom / 2, chi2 / 2),
     groups: groups.map(({ groupId, lives }, g) => ({
       groupId,
       edges: lives.length,
@@ -83,12 +83,16 @@ function addAge({ observed, expected, covariance }: Tally, atRisk: Float64Array,
     expected[g] = (expected[g] as number) + d * share;
     for (let h = 0; h < n; h++) {
       const other = (atRisk[h] as number) / all;
-      covariance[g * n + h] = (covariance[g * n + h] as number) + spread * share * ((g === h ? 1 : 0) - other);
+      covariance[g * n + h] =
+        (covariance[g * n + h] as number) + spread * share * ((g === h ? 1 : 0) - other);
     }
   }
 }
 
-function quadratic(used: readonly number[], { observed, expected, covariance, n }: Tally & { n: number }): number {
+function quadratic(
+  used: readonly number[],
+  { observed, expected, covariance, n }: Tally & { n: number },
+): number {
   const m = used.length;
   const miss = used.map((g) => (observed[g] as number) - (expected[g] as number));
   const matrix = Float64Array.from({ length: m * m }, (_, at) => {

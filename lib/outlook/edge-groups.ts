@@ -1,45 +1,66 @@
-import type { Part } from '../shop/noun';
+import type { ExposurePart } from '../life/observation';
+import type { Cut, Part } from '../shop/noun';
+import { fromMicro } from '../units/micro';
 import type { ToolLog } from './stored-predictions';
 
-/** What an edge may be grouped by to ask whether a group dies early. Undefined: not written down, or too mixed to say. */
+/** What an edge cut of one heat. */
+export interface HeatUse {
+  readonly heat: string;
+  readonly ends: number;
+  readonly parts: readonly ExposurePart[];
+}
+
+/** What an edge may be grouped by to ask whether a group dies early. Undefined: not written down. */
 export interface EdgeGroups {
   readonly toolId: string;
   readonly edgeNo: number;
   readonly lot: string | undefined;
   readonly supplier: string | undefined;
-  /** The heat that gave more than half of the exposure of the edge. */
-  readonly heat: string | undefined;
+  /** Ends that it has cut, of any heat or none. */
+  readonly ends: number;
+  readonly heats: readonly HeatUse[];
+  /** The heat of its last row; empty where none was written down. */
+  readonly lastHeat: string;
 }
 
-/** The groups of every edge in the log: the tool's lot, its part's supplier, the heat that it cut most of. */
+/** The groups of every edge in the log: the tool's lot, its part's supplier, and what it cut of each heat. */
 export function edgeGroups(logs: readonly ToolLog[], parts: readonly Part[]): EdgeGroups[] {
   const suppliers = new Map(parts.map(({ id, supplier }) => [id, supplier]));
   return logs.flatMap(({ toolId, partId, entries }) => {
     const received = entries.find(({ kind }) => kind === 'tool-received');
     const lot = received?.kind === 'tool-received' ? received.payload.lot : '';
     const supplier = suppliers.get(partId) ?? '';
-    return heatsByEdge(entries).map((heats, at) => ({
+    return rowsByEdge(entries).map((rows, at) => ({
       ...{ toolId, edgeNo: at + 1, lot: lot || undefined, supplier: supplier || undefined },
-      heat: mostlyOf(heats),
+      ...{ ends: endsOf(rows), heats: heatsOf(rows), lastHeat: rows.at(-1)?.heat ?? '' },
     }));
   });
 }
 
-/** Exposure by heat, for each edge of a tool in turn. */
-function heatsByEdge(entries: ToolLog['entries']): Map<string, number>[] {
-  const edges: Map<string, number>[] = [];
+function rowsByEdge(entries: ToolLog['entries']): Cut[][] {
+  const edges: Cut[][] = [];
   for (const entry of entries) {
-    if (entry.kind === 'tool-received' || entry.kind === 'edge-renewed') edges.push(new Map());
-    const heats = edges.at(-1);
-    if (entry.kind !== 'cut-logged' || heats === undefined) continue;
-    const { heat, exposureMicro } = entry.payload;
-    heats.set(heat, (heats.get(heat) ?? 0) + exposureMicro);
+    if (entry.kind === 'tool-received' || entry.kind === 'edge-renewed') edges.push([]);
+    if (entry.kind === 'cut-logged') edges.at(-1)?.push(entry.payload);
   }
   return edges;
 }
 
-function mostlyOf(heats: ReadonlyMap<string, number>): string | undefined {
-  const total = [...heats.values()].reduce((sum, exposure) => sum + exposure, 0);
-  const [most] = [...heats].sort(([, a], [, b]) => b - a);
-  return most !== undefined && most[0] !== '' && 2 * most[1] > total ? most[0] : undefined;
+function heatsOf(rows: readonly Cut[]): HeatUse[] {
+  const heats = [...new Set(rows.map(({ heat }) => heat))].filter((heat) => heat !== '').sort();
+  return heats.map((heat) => {
+    const mine = rows.filter((row) => row.heat === heat);
+    return {
+      heat,
+      ends: endsOf(mine),
+      parts: mine.map(({ materialId, dry, rework, exposureMicro }) => ({
+        ...{ materialId, dry, rework },
+        base: fromMicro(exposureMicro),
+      })),
+    };
+  });
+}
+
+function endsOf(rows: readonly Cut[]): number {
+  return rows.reduce((sum, { ends }) => sum + ends, 0);
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { BeliefSchema } from './belief';
 import { countField, dayField, entryIdField, keyField, momentField } from './field';
-import { LifeGuessSchema, MaterialSchema, PersonSchema, ShopSchema } from './noun';
+import { LifeGuessSchema, MaterialSchema, PartSchema, PersonSchema, ShopSchema } from './noun';
 
 /** What the set-up screens send. Each writes several entries under one entry ID, all or none. */
 const entered = { entryId: entryIdField, deviceAtMs: momentField('The device’s clock') };
@@ -21,6 +21,7 @@ export type FoundShop = z.output<typeof FoundShopInput>;
 export const SetShopInput = z.object({ ...entered, shop: ShopSchema });
 export const SetPersonInput = z.object({ ...entered, person: PersonSchema });
 export const SetMaterialInput = z.object({ ...entered, material: MaterialSchema });
+export const SetPartInput = z.object({ ...entered, part: PartSchema });
 export const SetBeliefInput = z.object({ ...entered, belief: BeliefSchema });
 export const SetGuessesInput = z.object({ ...entered, guesses: z.array(LifeGuessSchema).max(400) });
 export const AddSizesInput = z.object({

@@ -19,7 +19,10 @@ export function wayLink(way: WayOut, today: string): WayLink {
     case 'add-material':
       return { href: '/sizes/materials/new' as Route, label: 'Add the material' };
     case 'add-part':
-      return { href: '/setup', label: `Add a ${ROLE_LABEL[way.role]} for this size to the parts` };
+      return {
+        href: `/parts/new?kind=${way.role}` as Route,
+        label: `Add a ${ROLE_LABEL[way.role]} for this size to the parts`,
+      };
     case 'place-order':
       return {
         href: `/plan/orders/new?part=${encodeURIComponent(way.part.id)}` as Route,

@@ -1,4 +1,4 @@
-import type { BacktestState } from '@/app/_server/backtest';
+import type { StudyState } from '@/app/_server/study';
 import { ReliabilityChart } from '@/app/_shared/charts/reliability-chart';
 import { count, percent } from '@/app/_shared/format';
 import { EmptyState, Panel } from '@/app/_shared/ui';
@@ -9,7 +9,7 @@ import { LookAgain } from './look-again';
 import { BinTable, ScoreTable } from './score-tables';
 
 /** "Had it been asked all along": the shop's whole log asked again, row by row, beside its fixed count. */
-export function ReplayPanel({ state }: { state: BacktestState }) {
+export function ReplayPanel({ state }: { state: StudyState<ShopBacktest> }) {
   const { found, working, failed } = state;
   return (
     <Panel title="Had it been asked all along">

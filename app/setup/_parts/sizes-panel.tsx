@@ -15,7 +15,14 @@ export function SizesPanel({
 }) {
   const unconfirmed = connections.filter(({ confirmed }) => !confirmed).length;
   return (
-    <Panel title="Sizes" aside={<ButtonLink href="/sizes">Size table</ButtonLink>}>
+    <Panel
+      title="Sizes and parts"
+      aside={
+        <>
+          <ButtonLink href="/sizes">Size table</ButtonLink> <ButtonLink href="/parts">Parts</ButtonLink>
+        </>
+      }
+    >
       <div className="stack">
         <p className="cluster">
           {connections.map((connection) => (

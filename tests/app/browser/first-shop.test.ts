@@ -187,13 +187,11 @@ it('refuses a file without the columns and a file that is no table', async () =>
   await page.getByRole('main').getByRole('alert').waitFor();
   await page.getByRole('button', { name: 'Choose another file' }).click();
   await page.getByRole('radio', { name: /^tools/i }).check();
-  await page
-    .getByLabel('The file')
-    .setInputFiles({
-      name: 'photo.csv',
-      mimeType: 'text/csv',
-      buffer: Buffer.from([0xff, 0xd8, 0xff, 0, 1, 2]),
-    });
+  await page.getByLabel('The file').setInputFiles({
+    name: 'photo.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from([0xff, 0xd8, 0xff, 0, 1, 2]),
+  });
   await page.getByRole('button', { name: 'Check the file' }).click();
   await page.getByRole('main').getByRole('alert').waitFor();
   expect((await page.getByRole('main').getByRole('alert').textContent())?.length).toBeGreaterThan(20);

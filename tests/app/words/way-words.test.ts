@@ -15,7 +15,11 @@ it.each<[WayOut, string, string]>([
     'Add this size to the table',
   ],
   [{ kind: 'add-material', materialId: 'tin' }, '/sizes/materials/new', 'Add the material'],
-  [{ kind: 'add-part', role: 'go-ring' }, '/setup', 'Add a GO ring for this size to the parts'],
+  [
+    { kind: 'add-part', role: 'go-ring' },
+    '/parts/new?kind=go-ring',
+    'Add a GO ring for this size to the parts',
+  ],
   [{ kind: 'place-order', part }, '/plan/orders/new?part=die-3-8', `Order: ${part.name}`],
   [
     { kind: 'see-order', order: order('2026-03-14'), late: false },

@@ -41,7 +41,9 @@ export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolI
           need={cut.ends}
           words="hidden"
         />
-        <p className="quiet">{reasonSentence(forecast.reasons, materialWords(cut.material), forecast.lastLook)}</p>
+        <p className="quiet">
+          {reasonSentence(forecast.reasons, materialWords(cut.material), forecast.lastLook)}
+        </p>
         {forecast.startKnown ? null : (
           <p className="quiet">
             Nobody knows what it had cut before it was entered here: the figures above count only what was

@@ -1,0 +1,78 @@
+import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { NumberField, type Option, Select } from '@/app/_shared/ui';
+import type { Part } from '@/lib/shop/noun';
+import { Ticks } from './ticks';
+
+const CHLORINATED = [
+  { value: 'unknown', label: 'not known: ask the supplier' },
+  { value: 'no', label: 'no' },
+  { value: 'yes', label: 'yes' },
+];
+
+/** What a cutting fluid may be used on, and how long it keeps. */
+export function FluidPart({
+  state,
+  part,
+  materials,
+}: {
+  readonly state: FormState;
+  readonly part: Part | null;
+  readonly materials: readonly Option[];
+}) {
+  const permitted = part?.permittedMaterialIds ?? [];
+  const shown = (value: number | null | undefined) =>
+    value === null || value === undefined ? '' : String(value);
+  return (
+    <>
+      <label className="check">
+        <input type="checkbox" name="permitsAll" defaultChecked={permitted === 'all'} /> Permitted on every
+        material
+      </label>
+      <Ticks
+        legend="Or permitted on"
+        name="permits"
+        options={materials}
+        ticked={permitted === 'all' ? [] : permitted}
+      />
+      <p className="fine">
+        What its safety data sheet and the job’s own rules permit. Titanium and oxygen service need a fluid
+        that says so.
+      </p>
+      <div className="columns">
+        <Select
+          name="chlorinated"
+          label="Contains chlorinated paraffins"
+          options={CHLORINATED}
+          defaultValue={typedOr(state, 'chlorinated', part?.chlorinated ?? 'unknown')}
+        />
+        <NumberField
+          name="openedLifeDays"
+          label="Keeps, once opened"
+          unit="days"
+          optional
+          defaultValue={typedOr(state, 'openedLifeDays', shown(part?.openedLifeDays))}
+          error={fieldError(state, 'part.openedLifeDays')}
+        />
+        <NumberField
+          name="dropsPerMl"
+          label="Drops in a millilitre"
+          hint="Count 100 drops into a measure: oils give 34 to 68"
+          entry="decimal"
+          unit="drops"
+          optional
+          defaultValue={typedOr(state, 'dropsPerMl', shown(part?.dropsPerMl))}
+          error={fieldError(state, 'part.dropsPerMl')}
+        />
+        <NumberField
+          name="containerMl"
+          label="One container holds"
+          entry="decimal"
+          unit="mL"
+          optional
+          defaultValue={typedOr(state, 'containerMl', shown(part?.containerMl))}
+          error={fieldError(state, 'part.containerMl')}
+        />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import { expect, it } from 'vitest';
+import { groupedDraws, groupedLogLik } from '@/lib/compare/grouped-edge';
+import { kindDrawsOf } from '@/lib/ensemble/kind-draws';
+import { cut, edge } from '@/tests/support/edge-histories';
+import { fitted, HISTORIES } from '@/tests/support/small-shop';
+
+const DRAWS = kindDrawsOf(fitted(HISTORIES), 64);
+const K = 5;
+const SHAPE = DRAWS.shape[K] ?? 1;
+
+function hazardAt(x: number, logMedian: number): number {
+  return Math.LN2 * (x / Math.exp(logMedian)) ** SHAPE;
+}
+
+// source: formula. Survival, interval and density of a Weibull life written out, the group's cutting divided by the stretch.
+it('counts what was cut within the group by the stretch of its life', () => {
+  const whole = groupedDraws(DRAWS, { history: edge('E', { before: [cut(600)] }), ends: 57 });
+  const m = whole.logMedian[K] ?? 0;
+  expect(groupedLogLik(whole, K, SHAPE, 1.5)).toBeCloseTo(-hazardAt(400, m), 12);
+  const heat = groupedDraws(DRAWS, {
+    history: edge('E', { before: [cut(600)] }),
+    within: { before: [cut(300)], during: [] },
+    ends: 28,
+  });
+  expect(groupedLogLik(heat, K, SHAPE, 1.5)).toBeCloseTo(-hazardAt(500, m), 12);
+  const row = groupedDraws(DRAWS, {
+    history: edge('E', { before: [cut(600)], during: [cut(60)], end: 'worn' }),
+    ends: 60,
+  });
+  const chance = Math.exp(-hazardAt(600, m)) - Math.exp(-hazardAt(660, m));
+  expect(groupedLogLik(row, K, SHAPE, 1)).toBeCloseTo(Math.log(chance), 9);
+  const exact = groupedDraws(DRAWS, { history: edge('E', { before: [cut(600)], end: 'worn' }), ends: 60 });
+  expect(groupedLogLik(exact, K, SHAPE, 1)).toBeCloseTo(
+    Math.log(SHAPE * hazardAt(600, m)) - hazardAt(600, m),
+    12,
+  );
+});
+
+it('says nothing of an edge that cut nothing', () => {
+  const idle = groupedDraws(DRAWS, { history: edge('E', { before: [] }), ends: 0 });
+  expect(groupedLogLik(idle, K, SHAPE, 2)).toBeCloseTo(0, 12);
+});
