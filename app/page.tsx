@@ -8,6 +8,7 @@ import { DemoLine } from './_today/demo-line';
 import { FirstSteps } from './_today/first-steps';
 import { Headline } from './_today/headline';
 import { JobList } from './_today/job-list';
+import { MoreLine } from './_today/more-line';
 import { SizeStrip } from './_today/size-strip';
 
 export const dynamic = 'force-dynamic';
@@ -31,6 +32,7 @@ export default function TodayPage() {
       <DecisionList {...shared} decisions={worst === undefined ? all : others} />
       <SizeStrip outlook={outlook} />
       <JobList rows={rows} today={today} />
+      <MoreLine />
     </div>
   );
 }

@@ -1,11 +1,14 @@
 import 'server-only';
 import { mkdirSync } from 'node:fs';
+import { markFile, type OpenFile, requireInPlace } from './file-mark';
 import { type Db, openDb } from './open';
 import { dataDir, pathOf, readOpenShop, type ShopName, writeOpenShop } from './shop-files';
 
 interface Opened {
   readonly name: ShopName;
   readonly db: Db;
+  /** The file that was opened; absent for a database in memory. */
+  readonly file?: OpenFile;
 }
 
 /** One connection for the whole process: the app's bundles each hold a copy of this module, so it lives on globalThis. */
@@ -14,7 +17,9 @@ const holder = globalThis as { [KEY]?: Opened };
 
 /** The database of the shop being served, opened at first use. */
 export function shopDb(): Db {
-  return openedShop().db;
+  const { db, file } = openedShop();
+  if (file !== undefined) requireInPlace(file);
+  return db;
 }
 
 /** Which shop is being served: the demo, or one's own. */
@@ -26,23 +31,24 @@ export function shopName(): ShopName {
 export function switchShop(name: ShopName): void {
   const before = holder[KEY];
   if (before?.name === name) return;
-  const db = openShop(name);
+  const opened = openShop(name);
   writeOpenShop(dataDir(process.env), name);
-  holder[KEY] = { name, db };
+  holder[KEY] = opened;
   before?.db.$client.close();
 }
 
 function openedShop(): Opened {
   const opened = holder[KEY];
   if (opened !== undefined) return opened;
-  const name = readOpenShop(dataDir(process.env));
-  const fresh = { name, db: openShop(name) };
+  const fresh = openShop(readOpenShop(dataDir(process.env)));
   holder[KEY] = fresh;
   return fresh;
 }
 
-function openShop(name: ShopName): Db {
+function openShop(name: ShopName): Opened {
   const dir = dataDir(process.env);
   mkdirSync(dir, { recursive: true });
-  return openDb(pathOf(dir, name));
+  const path = pathOf(dir, name);
+  const db = openDb(path);
+  return { name, db, file: markFile(path) };
 }

@@ -1,13 +1,15 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { FormState } from '@/app/_shared/form/form-state';
-import { shopDb } from '@/db/client';
+import { shopDb, shopName } from '@/db/client';
+import { ShopFileGoneError } from '@/db/file-mark';
 import type { Env } from '@/db/ledger/ledger';
 import type { Db } from '@/db/open';
 import type { Action, Permit } from '@/lib/access/permit';
 import { permit } from '@/lib/access/permit';
-import type { Refusal, Result } from '@/lib/result';
+import { type Refusal, type Result, refuse } from '@/lib/result';
 import { nowMs } from './clock';
+import { text } from './form-fields';
 import { currentActor } from './session';
 
 type Command<A extends Action, I, T> = (db: Db, permit: Permit<A>, input: I, env: Env) => Result<T, Refusal>;
@@ -33,10 +35,26 @@ export async function act<A extends Action, S extends z.ZodType, T>(
       ),
     };
   }
+  const wrongShop = shopFault(typed);
+  if (wrongShop !== undefined) return { ok: false, state: refusedState(wrongShop, typed) };
   const leave = permit(await currentActor(), door.action);
   if (!leave.ok) return { ok: false, state: refusedState(leave.refusal, typed) };
   const result = door.command(shopDb(), leave.value, parsed.data, { nowMs: nowMs() });
   return result.ok ? result : { ok: false, state: refusedState(result.refusal, typed) };
+}
+
+/** Why nothing can be entered in the shop being served, whoever asks: its file is gone, or the page showed another shop. */
+function shopFault(typed: FormData): Refusal | undefined {
+  try {
+    shopDb();
+  } catch (error) {
+    if (error instanceof ShopFileGoneError) return refuse('file-gone', error.message).refusal;
+    throw error;
+  }
+  const shown = text(typed, 'shop');
+  if (shown === '' || shown === shopName()) return undefined;
+  return refuse('shop', 'Nothing was entered: another shop was opened here meanwhile. Load this page again.')
+    .refusal;
 }
 
 /** A refusal as the state of a form, with what was typed. */

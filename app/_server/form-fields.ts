@@ -10,10 +10,14 @@ export function textOrNull(form: FormData, name: string): string | null {
   return value === '' ? null : value;
 }
 
-/** A number as typed. Thousands spaces are dropped; anything else that is no number becomes NaN, which zod refuses. */
+const BETWEEN_THOUSANDS = /(?<=\d)[ \u00a0\u202f](?=\d{3}(?:\D|$))/g;
+const PLAIN_NUMBER = /^-?(?:\d+\.?\d*|\.\d+)$/;
+
+/** A number as typed, in figures with a point. Spaces between thousands are dropped; anything else becomes NaN, which zod refuses. */
 export function number(form: FormData, name: string): number | undefined {
-  const value = text(form, name).replace(/[\s\u00a0\u202f]/g, '');
-  return value === '' ? undefined : Number(value);
+  const value = text(form, name).replace(BETWEEN_THOUSANDS, '');
+  if (value === '') return undefined;
+  return PLAIN_NUMBER.test(value) ? Number(value) : Number.NaN;
 }
 
 export function numberOrNull(form: FormData, name: string): number | null {

@@ -1,5 +1,6 @@
 import 'server-only';
 import { type ChildProcess, spawn } from 'node:child_process';
+import { constants, setPriority } from 'node:os';
 import { shopDb, shopName } from '@/db/client';
 import { dataVersion } from '@/db/queries/entries';
 import type { ShopComparisons } from '@/lib/outlook/compare-groups';
@@ -45,7 +46,7 @@ export function studyState<N extends keyof Studies>(name: N): StudyState<Studies
   const key = `${shop} ${name}`;
   const kept = keeper.kept.get(key) ?? {};
   const isCurrent = kept.tried === now;
-  if (!isCurrent && keeper.child === undefined) start(keeper, { key, name, now });
+  if (!isCurrent && keeper.child === undefined) start(keeper, { key, shop, name, now });
   return {
     found: kept.found as Studies[N] | undefined,
     working: !isCurrent,
@@ -59,15 +60,23 @@ function keeperOf(): Keeper {
   return keeper;
 }
 
-function start(keeper: Keeper, { key, name, now }: { key: string; name: string; now: string }): void {
-  const child = spawn(process.execPath, ['--import', 'tsx', `db/${name}.ts`, '--json'], {
-    cwd: process.cwd(),
-    env: { ...process.env, NODE_OPTIONS: '' },
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
+function start(
+  keeper: Keeper,
+  { key, shop, name, now }: Record<'key' | 'shop' | 'name' | 'now', string>,
+): void {
+  const child = spawn(
+    /* turbopackIgnore: true */ process.execPath,
+    ['--import', 'tsx', `db/${name}.ts`, '--json', '--shop', shop],
+    {
+      cwd: process.cwd(),
+      env: { ...process.env, NODE_OPTIONS: '' },
+      stdio: ['ignore', 'pipe', 'ignore'],
+    },
+  );
   const stop = () => child.kill('SIGKILL');
   process.once('exit', stop);
   keeper.child = child;
+  child.on('spawn', () => giveWay(child));
   let output = '';
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     output += text;
@@ -82,6 +91,15 @@ function start(keeper: Keeper, { key, name, now }: { key: string; name: string; 
   };
   child.on('error', () => done(null));
   child.on('close', done);
+}
+
+/** The server answers first: a study may take its time. */
+function giveWay({ pid }: ChildProcess): void {
+  try {
+    if (pid !== undefined) setPriority(pid, constants.priority.PRIORITY_BELOW_NORMAL);
+  } catch {
+    // It has ended already, or the system does not allow it: the study is only less polite.
+  }
 }
 
 function parsed(output: string): unknown {

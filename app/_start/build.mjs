@@ -5,7 +5,17 @@ import { Refused } from './refused.mjs';
 import { runChild } from './run-child.mjs';
 import { refuseUnderRunningServer } from './running-servers.mjs';
 
-const inputs = ['app', 'lib', 'db', 'seed', 'public', 'next.config.ts', 'tsconfig.json', 'package-lock.json'];
+const inputs = [
+  'app',
+  'lib',
+  'db',
+  'seed',
+  'public',
+  'next.config.ts',
+  'tsconfig.json',
+  'tsconfig.build.json',
+  'package-lock.json',
+];
 
 /** Builds the pages when anything they are made of has changed since the last build. */
 export async function ensureBuilt(root, { noteChild, say = console.log }) {

@@ -14,6 +14,18 @@ const unfinished = /^demo\.sqlite\.filling-(\d+)(-wal|-shm|-journal)?$/;
 export function createDemo(dir: string, env: DemoEnv): void {
   const path = `${pathOf(dir, 'demo')}.filling-${process.pid}`;
   removeUnfinished(dir);
+  try {
+    fill(path, env);
+    takeName(path, pathOf(dir, 'demo'));
+  } catch (error) {
+    // On a full disk the half-filled file is the first thing that is in the way.
+    removeUnfinished(dir);
+    throw error;
+  }
+  syncFolder(dir);
+}
+
+function fill(path: string, env: DemoEnv): void {
   const db = openDb(path);
   try {
     seedDemo(db, env);
@@ -21,8 +33,6 @@ export function createDemo(dir: string, env: DemoEnv): void {
     db.$client.close();
   }
   syncFile(path);
-  takeName(path, pathOf(dir, 'demo'));
-  syncFolder(dir);
 }
 
 /** A link, not a rename: when another start was quicker its demo, perhaps in use by now, is not replaced. */

@@ -39,7 +39,7 @@ async function start(options) {
     return served;
   });
   process.env.EDGEKEEP_DATA = options.dataDir;
-  const app = await serve(root, door, options.host);
+  const app = await serve(root, door, options);
   endOnSignal(door, app);
   console.log(`Serving ${shopNames[shop]} from ${options.dataDir}. Ctrl-C stops it.`);
   console.log(`Edgekeep is at ${door.address}`);

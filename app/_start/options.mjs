@@ -8,6 +8,7 @@ export const helpText = `Edgekeep: what every blade and die has left, and what t
   npm start -- --port 4200        another port (default 4170, or the variable PORT; 0 takes any free one)
   npm start -- --host 0.0.0.0     serve every machine of the shop's network (default 127.0.0.1, this machine only).
                                   There is no sign-in yet: anyone who reaches the address can read and write.
+  npm start -- --name NAME        let it be reached under this full domain name too; may be given more than once
   npm start -- --data DIR         keep the data in DIR (default ./data, or the variable EDGEKEEP_DATA)
   npm start -- --empty            serve the shop of your own, empty at first
   npm start -- --demo             serve the demo shop again
@@ -18,6 +19,7 @@ Ctrl-C stops it. The data folder holds everything; copy it while Edgekeep is sto
 const flags = {
   port: { type: 'string' },
   host: { type: 'string' },
+  name: { type: 'string', multiple: true },
   data: { type: 'string' },
   empty: { type: 'boolean' },
   demo: { type: 'boolean' },
@@ -32,6 +34,7 @@ export function readOptions(argv, env, root) {
     help: values.help === true,
     port: readPort(values.port ?? (env.PORT || '4170')),
     host: values.host || '127.0.0.1',
+    names: values.name ?? [],
     dataDir: resolve(root, values.data || env.EDGEKEEP_DATA || 'data'),
     shop: values.empty ? 'shop' : values.demo ? 'demo' : undefined,
   };

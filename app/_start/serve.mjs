@@ -1,11 +1,13 @@
 import { constants } from 'node:os';
 import { setTimeout as wait } from 'node:timers/promises';
+import { withKnownName } from './known-name.mjs';
 import { withPagePolicy } from './page-policy.mjs';
+import { withReadableAddress } from './readable-address.mjs';
 
 const patienceMs = 3000;
 
 /** Lets Next answer at the front door, in this process: one process to start and one to end. */
-export async function serve(root, door, host) {
+export async function serve(root, door, { host, names }) {
   process.env.NODE_ENV = 'production';
   process.env.NEXT_TELEMETRY_DISABLED = '1';
   process.env.PORT = String(door.port);
@@ -17,10 +19,11 @@ export async function serve(root, door, host) {
     hostname: host,
     port: door.port,
     httpServer: door.server,
-    quiet: true,
+    // Not quiet: it would also keep every fault of a page or an answer to itself, and the screens send people here.
+    quiet: false,
   });
   await app.prepare();
-  door.serve(withPagePolicy(app.getRequestHandler()));
+  door.serve(withKnownName(withReadableAddress(withPagePolicy(app.getRequestHandler())), names));
   return app;
 }
 
@@ -37,7 +40,16 @@ export function endOnSignal(door, app) {
       await Promise.race([closed, wait(patienceMs)]);
       door.server.closeAllConnections();
       await Promise.race([app.close(), wait(patienceMs)]);
+      closeShop();
       process.exit(code);
     });
   }
+}
+
+/**
+ * Closes the database that db/client.ts holds open. The last entries then move from its side file into the one file that
+ * people copy; left open, a copy of that file alone would lack them.
+ */
+function closeShop() {
+  globalThis[Symbol.for('edgekeep.opened-shop')]?.db.$client.close();
 }

@@ -3,9 +3,14 @@ import { shopDb } from '@/db/client';
 import { findTool } from '@/db/queries/tools';
 import { tidyToolId } from '@/lib/shop/tool-id';
 
+const TYPED_MAX = 80;
+
 /** Where the find box goes: the tool that was scanned or typed, or the list searched for what was typed. */
 export async function GET(request: Request): Promise<never> {
-  const typed = (new URL(request.url).searchParams.get('id') ?? '').slice(0, 80);
+  // By whole characters: half of one cannot be written into an address.
+  const typed = Array.from(new URL(request.url).searchParams.get('id') ?? '')
+    .slice(0, TYPED_MAX)
+    .join('');
   const tool = findTool(shopDb(), typed);
   if (tool !== undefined) redirect(`/tools/${encodeURIComponent(tool.id)}`);
   redirect(`/tools?find=${encodeURIComponent(tidyToolId(typed))}`);

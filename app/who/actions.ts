@@ -1,12 +1,12 @@
 'use server';
 
-import type { Route } from 'next';
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { text } from '@/app/_server/form-fields';
 import { chooseActor } from '@/app/_server/session';
 import { shopDb } from '@/db/client';
 import { findActor } from '@/db/queries/shop';
+import { localPath } from './local-path';
 
 /** Remembers whose name was chosen and goes back to where the choice was asked for. */
 export async function chooseAction(form: FormData): Promise<void> {
@@ -15,9 +15,4 @@ export async function chooseAction(form: FormData): Promise<void> {
   await chooseActor(actor.personId);
   revalidatePath('/', 'layout');
   redirect(localPath(text(form, 'back')));
-}
-
-/** Only a path within this house; anything else leads to the front page. */
-function localPath(path: string): Route {
-  return (/^\/(?![/\\])[\w\-./%?=&]*$/.test(path) ? path : '/') as Route;
 }

@@ -3,7 +3,8 @@ import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import { idSizeText } from '../../lib/shop/id-size-text';
 import type { Part } from '../../lib/shop/noun';
 import type { CountIn } from '../../lib/shop/set-up-input';
-import { suggestToolId } from '../../lib/shop/suggest-tool-id';
+import { nextToolId } from '../../lib/shop/suggest-tool-id';
+import { toolKey } from '../../lib/shop/tool-id';
 import { derivedId } from '../ledger/derived-id';
 import { findEntryRow } from '../ledger/entry-row';
 import type { Env, Ledger } from '../ledger/ledger';
@@ -28,17 +29,17 @@ export function countIn(
     if (before.length > 0 && before.length !== pieces.length)
       return refuse('id-reused', 'This count was already entered with other figures. Enter it as a new one.');
     const rows = statement(db.$client, 'SELECT id FROM tool').all() as { id: string }[];
-    const existingIds = rows.map((row) => row.id);
+    const existingKeys = new Set(rows.map((row) => toolKey(row.id)));
     const toolIds: string[] = [];
     for (const counted of pieces) {
       const part = ledger.find('part', counted.partId);
       if (part === undefined)
         return refuse('unknown-part', 'One of the things counted is not a part of this shop.');
-      const toolId = before[toolIds.length] ?? newToolId(ledger, part, existingIds);
+      const toolId = before[toolIds.length] ?? newToolId(ledger, part, existingKeys);
       const entryId = derivedId(input.entryId, String(toolIds.length));
       const received = receiveInto(db, ledger, receiptOf(input, { counted, part, toolId, entryId }));
       if (!received.ok) return received;
-      existingIds.push(toolId);
+      existingKeys.add(toolKey(toolId));
       toolIds.push(toolId);
     }
     return ok({ toolIds });
@@ -69,9 +70,9 @@ function receiptOf(input: CountIn, { counted, part, toolId, entryId }: Counted) 
 }
 
 /** A short ID, with the size where its part is for one size only. */
-function newToolId(ledger: Ledger, part: Part, existingIds: readonly string[]): string {
+function newToolId(ledger: Ledger, part: Part, existingKeys: ReadonlySet<string>): string {
   const sizeText = idSizeText(part.fitsConnectionIds.flatMap((id) => ledger.find('connection', id) ?? []));
-  return suggestToolId({ role: part.role, sizeText, existingIds });
+  return nextToolId({ role: part.role, sizeText, existingKeys });
 }
 
 /** The IDs that this very count was given before, when it is sent twice. */

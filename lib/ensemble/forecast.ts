@@ -1,4 +1,5 @@
 import { invariant } from '../invariant';
+import { sortPositive } from '../numeric/sort-positive';
 import type { Ensemble, ToolInHand } from './build-ensemble';
 import type { CutCondition } from './kind-draws';
 
@@ -19,8 +20,10 @@ export function endsLeft(ensemble: Ensemble, toolId: ToolInHand['toolId'], cut: 
   const residual = ensemble.residualLife(toolId);
   const factor = tool && ensemble.wearFactor(tool.kind, cut);
   if (residual === undefined || factor === undefined) return undefined;
-  const ends = residual.map((life, k) => life / (cut.exposurePerEnd * (factor[k] as number)));
-  return { sortedEnds: ends.sort() };
+  const ends = new Float64Array(residual.length);
+  for (let k = 0; k < ends.length; k++)
+    ends[k] = (residual[k] as number) / (cut.exposurePerEnd * (factor[k] as number));
+  return { sortedEnds: sortPositive(ends) };
 }
 
 /**

@@ -26,8 +26,15 @@ export function incidentRateOf(fit: LifeFit): GammaBelief {
   return updateRate(prior, { events: fit.counts.incident, exposure: fit.exposure });
 }
 
-/** The rate in each draw, stratified and shuffled by the kind's own key. */
+/** How many different rates there are among the draws: each the middle of an equally likely stratum. */
+const STRATA = 256;
+
+/** The rate in each draw, spread evenly over the belief and shuffled by the kind's own key. */
 export function incidentRateDraws(fit: LifeFit, drawCount: number): Float64Array {
   const belief = incidentRateOf(fit);
-  return stratifiedUniforms(`incident-rate:${fit.kind}`, drawCount).map((u) => gammaQuantile(belief, u));
+  const strata = Math.min(STRATA, drawCount);
+  const rates = Float64Array.from({ length: strata }, (_, i) => gammaQuantile(belief, (i + 0.5) / strata));
+  return stratifiedUniforms(`incident-rate:${fit.kind}`, drawCount).map(
+    (u) => rates[Math.floor(u * strata)] as number,
+  );
 }

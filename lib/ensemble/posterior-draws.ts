@@ -4,7 +4,7 @@ import { proposalDraws } from './proposal-draws';
 import { shareWeights, systematicPicks } from './resample';
 
 /** Edges times draws that are worth weighing: a small shop's posterior leans and is cheap, a large one's does neither. */
-const WORK = 2 ** 19;
+const WORK = 2 ** 18;
 const FEWEST = 1024;
 const MOST = 4096;
 /** Below this many draws' worth the weights are no longer trusted in full. */

@@ -1,6 +1,6 @@
 import { LOG_LN2 } from '../life/edge-likelihood';
 import { residualFromLogs } from '../life/weibull';
-import { stratifiedUniforms } from '../numeric/random-stream';
+import { stratifiedExponentials } from '../numeric/random-stream';
 import { fusedResidual } from '../reading/fused-residual';
 import type { WornReading } from '../reading/reading';
 import type { KindDraws } from './kind-draws';
@@ -23,20 +23,21 @@ export interface EdgeInDraws {
  */
 export function residualDraws(draws: KindDraws, edge: EdgeInDraws): Float64Array {
   const { key, logMedian, exposure, readings = [] } = edge;
-  const wear = stratifiedUniforms(`wear:${key}`, draws.drawCount);
-  const luck = stratifiedUniforms(`incident:${key}`, draws.drawCount);
+  const { shape, incidentRate, drawCount } = draws;
+  const wear = stratifiedExponentials(`wear:${key}`, drawCount);
+  const luck = stratifiedExponentials(`incident:${key}`, drawCount);
   const seen = exposure && readingDraws(draws, readings);
-  const residual = new Float64Array(draws.drawCount);
-  for (let k = 0; k < residual.length; k++) {
-    const shape = draws.shape[k] as number;
-    const logScale = (logMedian[k] as number) - LOG_LN2 / shape;
+  const residual = new Float64Array(drawCount);
+  for (let k = 0; k < drawCount; k++) {
+    const beta = shape[k] as number;
+    const logScale = (logMedian[k] as number) - LOG_LN2 / beta;
     const age = exposure === undefined ? 0 : (exposure[k] as number);
-    const chance = wear[k] as number;
+    const hazard = wear[k] as number;
     const untilWorn =
-      seen === undefined
-        ? residualFromLogs(shape, logScale, age, -Math.log(chance))
-        : fusedResidual({ shape, logScale, age }, seen.sumAt(k), 1 - chance);
-    const untilIncident = -Math.log(luck[k] as number) / (draws.incidentRate[k] as number);
+      seen === undefined || age === 0
+        ? residualFromLogs(beta, logScale, age, hazard)
+        : fusedResidual({ shape: beta, logScale, age }, seen.sumAt(k), -Math.expm1(-hazard));
+    const untilIncident = (luck[k] as number) / (incidentRate[k] as number);
     residual[k] = Math.min(untilWorn, untilIncident);
   }
   return residual;

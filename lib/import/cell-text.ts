@@ -1,5 +1,5 @@
-/** What a spreadsheet program could take for the start of a formula; and the apostrophe, which marks a guarded cell. */
-const GUARDED = /^[=+\-@\t\r']/;
+/** What a spreadsheet program could take for the start of a formula, in full width too; and the apostrophe, which marks a guarded cell. */
+const GUARDED = /^[=+\-@＝＋－＠\t\r\n']/;
 
 /**
  * A cell made safe to open in a spreadsheet program: one that begins like a formula gets an apostrophe in front, so it is

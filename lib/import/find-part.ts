@@ -15,7 +15,7 @@ export function findPart(index: ShopIndex, row: ToolRow): Result<Part, Refusal> 
   const fitting = [...index.parts.values()].filter((part) => suits(index, part, row));
   const narrow = row.service === null ? fitting.filter((part) => servesAll(index, part, row.size)) : fitting;
   const [found, another] = narrow.length === 1 ? narrow : fitting;
-  if (found === undefined) return refuse('no-part', noPart(row), 'kind');
+  if (found === undefined) return otherHand(index, row) ?? refuse('no-part', noPart(row), 'kind');
   if (another === undefined) return ok(found);
   const keys = fitting.slice(0, 5).map((part) => part.id);
   const more = fitting.length > keys.length ? ' …' : '';
@@ -24,6 +24,20 @@ export function findPart(index: ShopIndex, row: ToolRow): Result<Part, Refusal> 
     `Several parts can be meant. Write one of these keys under part: ${keys.join(', ')}${more}.`,
     'kind',
   );
+}
+
+/** The refusal of a hand that is the only thing wrong; undefined when another hand would not help either. */
+function otherHand(index: ShopIndex, row: ToolRow): ReturnType<typeof refuse> | undefined {
+  const [part] = [...index.parts.values()].filter((known) => suits(index, known, { ...row, hand: null }));
+  if (row.hand === null || part === undefined) return undefined;
+  const what = ROLE_LABEL[part.role];
+  return part.hand === null
+    ? refuse('hand', `A ${what} has no hand. Leave the cell empty.`, 'hand')
+    : refuse(
+        'hand',
+        `${part.name} must be ${part.hand}, this row says ${row.hand}. If the tool is marked ${row.hand}, send it back.`,
+        'hand',
+      );
 }
 
 function namedPart(index: ShopIndex, row: ToolRow): Result<Part, Refusal> {

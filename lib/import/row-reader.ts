@@ -1,4 +1,5 @@
 import type { Result } from '../result';
+import { isPrintable } from '../shop/field';
 import { plainCell } from './cell-text';
 import type { ColumnMapping } from './match-columns';
 
@@ -43,7 +44,7 @@ export class RowReader {
   text(key: string, max = 200): string {
     const text = plainCell(this.#cells[this.#places.get(key)?.at ?? -1] ?? '');
     if (text.length > max) return this.#blank(key, `This cell is longer than ${max} characters.`);
-    if (/\p{Cc}/u.test(text)) return this.#blank(key, 'This cell holds characters that cannot be printed.');
+    if (!isPrintable(text)) return this.#blank(key, 'This cell holds characters that cannot be printed.');
     return text;
   }
 

@@ -3,11 +3,14 @@ import { fitWeibullIntervals } from './fit-weibull-intervals';
 import type { WeibullFit, WeibullSample } from './weibull-sample';
 
 const MAX_ITERATIONS = 100;
+/** A relative step this small leaves a miss of its cube. */
+const LAST_STEP = 1e-5;
 
 /**
  * Weibull maximum-likelihood fit of one group of lives, without priors: for charts, comparisons and outside checks.
  * Profile likelihood: with d worn, scale^shape = Σ t^shape/d, and the shape solves
- * 1/shape + mean ln t(worn) − Σ t^shape ln t/Σ t^shape = 0, by Newton (Σ over all lives, one power of each per step).
+ * 1/shape + mean ln t(worn) − Σ t^shape ln t/Σ t^shape = 0, by Halley's steps (Σ over all lives, one power of each per step;
+ * each step cubes the miss, so one that moves the shape by less than a hundred-thousandth is the last).
  * Errors: `nothing-worn`, `lives-equal` (every worn life is the longest life: the shape grows without limit),
  * `age-not-positive` (a worn age of 0, or an age below 0), `not-identified` (intervals that settle no shape).
  * Source: formula (maximum likelihood).
@@ -29,15 +32,29 @@ export function fitWeibull(sample: WeibullSample): WeibullFit {
   while (iterations < MAX_ITERATIONS && stoppedBy === 'cap') {
     iterations++;
     const meanLog = sums.first / sums.zeroth;
-    const miss = 1 / shape + meanWorn - spread.longest - meanLog;
-    const slope = 1 / (shape * shape) + sums.second / sums.zeroth - meanLog * meanLog;
-    const wanted = shape + miss / slope;
-    const next = wanted > 0 ? Math.min(wanted, shape * 4) : shape / 2;
-    if (Math.abs(next - shape) <= 1e-9 * shape) stoppedBy = 'converged';
+    const next = nextShape(shape, 1 / shape + meanWorn - spread.longest - meanLog, sums);
+    if (Math.abs(next - shape) <= LAST_STEP * shape) stoppedBy = 'converged';
     shape = next;
     sums = powerSums(logs, shape, spread.longest);
   }
   return { ok: true, ...figuresAt(shape, sums, spread, worn), iterations, stoppedBy };
+}
+
+/** Halley's step for the shape, kept within a quarter and four times what it was. */
+function nextShape(shape: number, miss: number, { zeroth, first, second, third }: PowerSums): number {
+  const [m1, m2, m3] = [first / zeroth, second / zeroth, third / zeroth];
+  const slope = -1 / (shape * shape) - (m2 - m1 * m1);
+  const bend = 2 / (shape * shape * shape) - (m3 - 3 * m1 * m2 + 2 * m1 * m1 * m1);
+  const halley = 2 * slope * slope - miss * bend;
+  const step = halley > slope * slope ? (-2 * miss * slope) / halley : -miss / slope;
+  return Math.min(Math.max(shape + step, shape / 4), shape * 4);
+}
+
+interface PowerSums {
+  readonly zeroth: number;
+  readonly first: number;
+  readonly second: number;
+  readonly third: number;
 }
 
 interface Spread {
@@ -79,25 +96,24 @@ function spreadOf(logs: Float64Array, worn: number): Spread {
   return { longest, shortestWorn, sumWorn, sdWorn: Math.sqrt(squares / worn) };
 }
 
-/** Σ y^shape·(ln y)^j for j = 0, 1, 2, with y the age as a share of the longest. */
-function powerSums(
-  logs: Float64Array,
-  shape: number,
-  longest: number,
-): { zeroth: number; first: number; second: number } {
-  let [zeroth, first, second] = [0, 0, 0];
+/** Σ y^shape·(ln y)^j for j = 0 … 3, with y the age as a share of the longest. */
+function powerSums(logs: Float64Array, shape: number, longest: number): PowerSums {
+  let [zeroth, first, second, third] = [0, 0, 0, 0];
   for (let i = 0; i < logs.length; i++) {
     const log = (logs[i] as number) - longest;
     const power = Math.exp(shape * log);
+    const once = power * log;
+    const twice = once * log;
     zeroth += power;
-    first += power * log;
-    second += power * log * log;
+    first += once;
+    second += twice;
+    third += twice * log;
   }
-  return { zeroth, first, second };
+  return { zeroth, first, second, third };
 }
 
 /** Scale, log-likelihood and covariance at the fitted shape; H = (t/scale)^shape sums to the number worn. */
-function figuresAt(shape: number, sums: ReturnType<typeof powerSums>, spread: Spread, worn: number) {
+function figuresAt(shape: number, sums: PowerSums, spread: Spread, worn: number) {
   const logScale = spread.longest + Math.log(sums.zeroth / worn) / shape;
   const sumZWorn = shape * (spread.sumWorn - worn * logScale);
   const shift = spread.longest - logScale;

@@ -118,12 +118,16 @@ export function residualAtHazard(life: Weibull, { age, hazard }: { age: number; 
   return gathered === 0 ? 0 : age * Math.expm1(Math.log1p(hazard / gathered) / life.shape);
 }
 
+/** Below this share of the hazard gathered so far, a further one needs the form that does not lose its digits. */
+const SMALL_SHARE = 1e-3;
+
 /**
  * The same, from the log of the scale and with no power taken: for the inner loop over draws.
  * @example residualFromLogs(2, 0, 0, 4) // => 2
  */
 export function residualFromLogs(shape: number, logScale: number, age: number, hazard: number): number {
   const gathered = age === 0 ? 0 : Math.exp(shape * (Math.log(age) - logScale));
-  if (hazard > gathered) return Math.max(0, Math.exp(logScale + Math.log(gathered + hazard) / shape) - age);
+  if (hazard > gathered * SMALL_SHARE)
+    return Math.max(0, Math.exp(logScale + Math.log(gathered + hazard) / shape) - age);
   return gathered === 0 ? 0 : age * Math.expm1(Math.log1p(hazard / gathered) / shape);
 }

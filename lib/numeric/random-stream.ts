@@ -45,11 +45,38 @@ export function stratifiedUniforms(key: string, count: number): Float64Array {
   const random = streamOfKey(key);
   const values = new Float64Array(count);
   for (let i = 0; i < count; i++) values[i] = (i + random()) / count;
-  for (let i = count - 1; i > 0; i--) {
+  shuffle(values, random);
+  return values;
+}
+
+/**
+ * `count` unit exponential figures, the middle of each of `count` equally likely strata, in an order shuffled by the key: the
+ * chance of one tool over the draws. −ln(1 − (i + ½)/count). Source: formula (inverse transform of even strata).
+ */
+export function stratifiedExponentials(key: string, count: number): Float64Array {
+  const values = exponentialStrata(count).slice();
+  shuffle(values, streamOfKey(key));
+  return values;
+}
+
+/** The strata of the last few counts asked for: always the same figures, so worked out once. */
+const strata = new Map<number, Float64Array>();
+
+function exponentialStrata(count: number): Float64Array {
+  const known = strata.get(count);
+  if (known !== undefined) return known;
+  const made = Float64Array.from({ length: count }, (_, i) => -Math.log1p(-(i + 0.5) / count));
+  if (strata.size >= 8) strata.clear();
+  strata.set(count, made);
+  return made;
+}
+
+/** Fisher and Yates, in place. */
+function shuffle(values: Float64Array, random: UniformStream): void {
+  for (let i = values.length - 1; i > 0; i--) {
     const j = Math.floor(random() * (i + 1));
     const held = values[i] as number;
     values[i] = values[j] as number;
     values[j] = held;
   }
-  return values;
 }

@@ -3,7 +3,7 @@ import { earlyDeaths, type LotTool } from '../compare/early-deaths';
 import { FLAG_MINIMUM, flagGroup } from '../compare/flag-group';
 import type { GroupedEdge } from '../compare/grouped-edge';
 import type { LifeFitInput } from '../life/fit-life';
-import { EDGE_KINDS, type EdgeKind } from '../shop/vocabulary';
+import { EDGE_KINDS, type EdgeKind, type ToolState } from '../shop/vocabulary';
 import { type EdgeGroups, edgeGroups } from './edge-groups';
 import { edgeHistories, isEdgeKind } from './edge-histories';
 import { edgeLives } from './edge-lives';
@@ -19,7 +19,12 @@ export interface ShopComparisons {
   readonly judged: readonly { readonly kind: EdgeKind; readonly flag: GroupFlag }[];
   /** Groups that the log holds too little of, or that have nothing to stand beside. */
   readonly tooLittle: number;
-  readonly holds: readonly EarlyDeaths[];
+  readonly holds: readonly LotToHold[];
+}
+
+/** A lot that the rule proposes to hold, with its tools that could still go out. */
+export interface LotToHold extends EarlyDeaths {
+  readonly leftIds: readonly string[];
 }
 
 const GROUPINGS: readonly ShopGrouping[] = ['lot', 'supplier', 'heat'];
@@ -69,12 +74,8 @@ function rankOf({ verdict, effect }: GroupFlag): number {
   return (verdict === 'flagged' ? 0 : 1) - effect.probabilityLower;
 }
 
-/** Lots of which the first few tools died early, by their first edges. */
-export function lotsToHold(
-  shop: Shop,
-  logs: readonly ToolLog[],
-  groups: readonly EdgeGroups[],
-): EarlyDeaths[] {
+/** Lots of which the first few tools died early, by their first edges, while any of them could still go out. */
+export function lotsToHold(shop: Shop, logs: readonly ToolLog[], groups: readonly EdgeGroups[]): LotToHold[] {
   const shares = usedShares(shop);
   const lots = new Map<string, LotTool[]>();
   for (const { toolId, edgeNo, lot } of groups) {
@@ -84,9 +85,16 @@ export function lotsToHold(
     lots.set(lot, [...(lots.get(lot) ?? []), tool]);
   }
   return [...lots]
-    .map(([lot, tools]) => earlyDeaths(lot, tools))
-    .filter(({ proposeHold }) => proposeHold)
+    .map(([lot, tools]) => ({ ...earlyDeaths(lot, tools), leftIds: leftOf(shop, groups, lot) }))
+    .filter(({ proposeHold, leftIds }) => proposeHold && leftIds.length > 0)
     .sort((a, b) => (a.lot < b.lot ? -1 : 1));
+}
+
+/** Tools of a lot that stand in the crib, are out on work or away for regrind. */
+function leftOf({ facts }: Shop, groups: readonly EdgeGroups[], lot: string): string[] {
+  const ofLot = new Set(groups.flatMap((group) => (group.lot === lot ? [group.toolId] : [])));
+  const gone: readonly ToolState[] = ['scrapped', 'lost', 'quarantined'];
+  return facts.tools.flatMap(({ id, state }) => (ofLot.has(id) && !gone.includes(state) ? [id] : []));
 }
 
 /** The first edge of a tool; undefined where it was never used. */

@@ -30,7 +30,11 @@ export function groupedEdges(
 }
 
 /** What of a history was cut of one heat. The row in which it wore out belongs to the heat of that row. */
-function withinHeat(history: EdgeHistory, { lastHeat }: EdgeGroups, { heat, ends, parts }: HeatUse): GroupedEdge {
+function withinHeat(
+  history: EdgeHistory,
+  { lastHeat }: EdgeGroups,
+  { heat, ends, parts }: HeatUse,
+): GroupedEdge {
   const during = lastHeat === heat ? history.during : [];
   return { history, ends, within: { before: lessOf(parts, during), during } };
 }

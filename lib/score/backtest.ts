@@ -20,6 +20,8 @@ export interface BacktestInput {
   /** Ends after which the shop changes an edge of this part; undefined where it has no such rule. */
   readonly changeAtEnds?: (partId: string) => number | undefined;
   readonly drawCount?: number;
+  /** Rows at the start of the log that are learnt from, but not predicted. Default 0. */
+  readonly warmUpRows?: number;
   /** False: as if nobody had ever looked at an edge. */
   readonly useReadings?: boolean;
 }
@@ -43,16 +45,19 @@ export function backtest(input: BacktestInput): BacktestCase[] {
   const edges = new Map<string, ReplayedEdge>();
   const made: { said: BacktestCase; at: number; key: string }[] = [];
   const fits = new Map<EdgeKind, { draws: KindDraws | undefined; rowsLeft: number }>();
-  const rowsOf: Record<EdgeKind, number> = { blade: 0, die: 0 };
+  let row = 0;
   for (const event of input.events) {
     const known = edges.get(edgeKey(event));
-    if (event.type === 'cut' && known?.began.startKnown === true) {
+    const warm = event.type !== 'cut' || row++ >= (input.warmUpRows ?? 0);
+    if (event.type === 'cut' && warm && known?.began.startKnown === true) {
       const { kind } = known.began;
-      const fit = fits.get(kind) ?? { draws: fitted(input, kind, edges), rowsLeft: rowsOf[kind] * GROWTH };
+      const fit = fits.get(kind) ?? {
+        draws: fitted(input, kind, edges),
+        rowsLeft: rowsOf(edges, kind) * GROWTH,
+      };
       fits.set(kind, fit);
       const said = fit.draws && predict(input, fit.draws, known, event);
       if (said !== undefined) made.push({ said, at: known.rows.length, key: edgeKey(event) });
-      rowsOf[kind]++;
       fit.rowsLeft--;
       if (fit.rowsLeft < 0) fits.delete(kind);
     }
@@ -70,6 +75,12 @@ export function backtest(input: BacktestInput): BacktestCase[] {
 
 /** Share by which the log may grow before the next fit. */
 const GROWTH = 0.01;
+function rowsOf(edges: ReadonlyMap<string, ReplayedEdge>, kind: EdgeKind): number {
+  let rows = 0;
+  for (const edge of edges.values()) if (edge.began.kind === kind) rows += edge.rows.length;
+  return rows;
+}
+
 /** How many draws a replay takes: enough for a probability to a hundredth. */
 const DRAWS = 1024;
 

@@ -4,8 +4,20 @@ import { z } from 'zod';
  * The small schemas that inputs are made of: one rule and one clear sentence per kind of field, used at every door.
  */
 
-/** Control characters, lone surrogates, line separators, and marks that hide or turn round the text beside them. */
-const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/u;
+/**
+ * Control characters, lone surrogates, line separators, and marks that hide or turn round the text beside them. Joiners stay:
+ * scripts and signs need them.
+ */
+const UNPRINTABLE =
+  /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u00ad\u061c\u180e\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
+
+/**
+ * Whether all of a text can be seen as it is written.
+ * @example isPrintable('a\u202eb') // => false
+ */
+export function isPrintable(text: string): boolean {
+  return !UNPRINTABLE.test(text);
+}
 
 /** Text of at most `max` characters, all of which can be printed. */
 export const textField = (name: string, max = 200) =>
@@ -13,7 +25,7 @@ export const textField = (name: string, max = 200) =>
     .string({ error: `${name} is needed.` })
     .trim()
     .max(max, `${name} is longer than ${max} characters.`)
-    .refine((text) => !UNPRINTABLE.test(text), `${name} holds characters that cannot be printed.`);
+    .refine(isPrintable, `${name} holds characters that cannot be printed.`);
 
 /** Text that must not be empty. */
 export const nameField = (name: string, max = 80) => textField(name, max).min(1, `${name} is needed.`);

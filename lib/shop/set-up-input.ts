@@ -29,6 +29,9 @@ export const AddSizesInput = z.object({
   connectionIds: z.array(keyField('The size')).min(1, 'Tick at least one size.').max(40),
 });
 
+/** Each thing counted is an entry or two; other screens wait until they are written. */
+const COUNTED_AT_ONCE_MAX = 1000;
+
 /** Opening counts: so many of a part, found on the shelf on the first day. */
 export const CountInInput = z.object({
   ...entered,
@@ -44,6 +47,10 @@ export const CountInInput = z.object({
       }),
     )
     .min(1, 'Count at least one thing.')
-    .max(400),
+    .max(400)
+    .refine(
+      (counts) => counts.reduce((sum, { count }) => sum + count, 0) <= COUNTED_AT_ONCE_MAX,
+      `Count at most ${COUNTED_AT_ONCE_MAX} things at once, and the rest afterwards.`,
+    ),
 });
 export type CountIn = z.output<typeof CountInInput>;

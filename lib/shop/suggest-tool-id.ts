@@ -42,11 +42,20 @@ export function suggestToolId(wanted: {
   readonly existingIds: readonly string[];
 }): string {
   const { role, sizeText = '', existingIds } = wanted;
+  return nextToolId({ role, sizeText, existingKeys: new Set(existingIds.map(toolKey)) });
+}
+
+/** The same among keys made once (`toolKey`), for whoever needs many IDs in a row. */
+export function nextToolId(wanted: {
+  readonly role: Role;
+  readonly sizeText?: string | undefined;
+  readonly existingKeys: ReadonlySet<string>;
+}): string {
+  const { role, sizeText = '', existingKeys: keys } = wanted;
   invariant(/^[A-Z0-9]{0,5}$/.test(sizeText), 'suggestToolId requires a size of A–Z and 0–9, at most 5 long');
   const stem = STEM[role].replace('#', sizeText === '' ? '' : `${sizeText}-`);
-  const keys = new Set(existingIds.map(toolKey));
-  const known = [...keys].map((key) => countInKey(key, stem, role));
-  let count = Math.max(0, ...known) + 1;
+  let count = 1;
+  for (const key of keys) count = Math.max(count, countInKey(key, stem, role) + 1);
   while (keys.has(toolKey(stem + countText(count, role)))) count += 1;
   const id = stem + countText(count, role);
   invariant(isMarkable(id), 'suggestToolId makes markable IDs');

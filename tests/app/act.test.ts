@@ -115,6 +115,18 @@ describe('act', () => {
   });
 });
 
+// source: hand. Another tablet may open the demo while a form of the shop is being filled in here, and the other way round.
+it('a form filled in for one shop is not entered in another', async () => {
+  await chooseActor('ash');
+  const before = dump(db);
+  expect(await act(door, raw(), typed({ shop: 'demo' }))).toMatchObject({
+    ok: false,
+    state: { sentence: 'Nothing was entered: another shop was opened here meanwhile. Load this page again.' },
+  });
+  expect(dump(db)).toEqual(before);
+  expect((await act(door, raw(), typed({ shop: 'shop' }))).ok).toBe(true);
+});
+
 // source: hand. The framework's own fields are no typing, nor is a file.
 it('refusedState puts back what was typed and nothing else', () => {
   const form = typed({ heat: ' H1 ' });

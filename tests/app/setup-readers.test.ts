@@ -30,6 +30,23 @@ describe('form fields', () => {
     expect(number(typed, 'e')).toBeNaN();
   });
 
+  it.each(['0x10', '1e3', '1e400', 'Infinity', '4 0', '1 2', '12 4000', '--1', '.', '+-1', '１２'])(
+    'takes %s for no number: nobody in a shop means sixteen by it, or forty',
+    (sign) => {
+      expect(number(form({ a: sign }), 'a')).toBeNaN();
+    },
+  );
+
+  it.each([
+    ['1 234 567', 1_234_567],
+    ['-3', -3],
+    ['.5', 0.5],
+    ['5.', 5],
+    ['007', 7],
+  ])('reads %s', (sign, value) => {
+    expect(number(form({ a: sign }), 'a')).toBe(value);
+  });
+
   it('reads a tick and the stamp of an entry', () => {
     const typed = form({ dry: 'on', entryId: 'entry-0001', deviceAtMs: '1772438400000' });
     expect([checked(typed, 'dry'), checked(typed, 'rework')]).toEqual([true, false]);

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import SqliteDatabase from 'better-sqlite3';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { createDemo } from '@/app/_start/create-demo';
 import { root } from '../support/server';
 
 let folder: string;
@@ -78,3 +79,15 @@ it(
   },
   patienceMs,
 );
+
+// source: hand. Whatever stops the filling, a full disk above all, is not to leave a half-filled file in the way.
+it('a filling that fails leaves nothing behind', () => {
+  let left = 400;
+  const newId = () => {
+    left -= 1;
+    if (left < 0) throw new Error('no more');
+    return `demo-entry-${left}`;
+  };
+  expect(() => createDemo(folder, { now: Date.UTC(2026, 2, 2, 12), newId })).toThrow('no more');
+  expect(readdirSync(folder)).toEqual([]);
+});

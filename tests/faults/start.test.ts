@@ -1,5 +1,6 @@
 import { once } from 'node:events';
 import { chmodSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { get } from 'node:http';
 import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -29,6 +30,18 @@ async function listen(port: number): Promise<Server> {
   const server = createServer().listen(port, '127.0.0.1');
   await once(server, 'listening');
   return server;
+}
+
+/** The status of a request that a browser would send when this name leads here. */
+function statusUnder(name: string, port: number): Promise<number | undefined> {
+  return new Promise((resolve, reject) => {
+    const request = get({ host: '127.0.0.1', port, path: '/who', headers: { host: `${name}:${port}` } });
+    request.on('error', reject);
+    request.on('response', (response) => {
+      response.resume();
+      resolve(response.statusCode);
+    });
+  });
 }
 
 function portOf(address: string): number {
@@ -126,6 +139,36 @@ describe('a server', () => {
     const began = performance.now();
     expect((await server.stop('SIGTERM')).code).toBe(143);
     expect(performance.now() - began).toBeLessThan(5000);
+  });
+
+  // source: hand. People copy the file that carries the shop's name; what lies beside it is not to hold entries then.
+  it('leaves its database in one file when it ends', async () => {
+    const server = await startServer({ dataDir });
+    await (await fetch(server.address)).text();
+    await server.stop();
+    expect(readdirSync(dataDir).sort()).toEqual(['demo.sqlite', 'open-shop']);
+  });
+
+  // source: hand. A page of another site whose name leads here must be answered nothing of the shop's.
+  it('answers under the names of this machine, and under another only when it was given', async () => {
+    const server = await startServer({ dataDir, flags: ['--name', 'crib.shop.example'] });
+    const port = portOf(server.address);
+    expect(await statusUnder('evil.example', port)).toBe(421);
+    expect(await statusUnder('crib.shop.example', port)).toBe(200);
+    expect(await statusUnder('localhost', port)).toBe(200);
+    await server.stop();
+  });
+
+  // source: hand. The screens send people to the window for what is wrong, so it must stand there.
+  it('says in its window why a page could not be shown', async () => {
+    const server = await startServer({ dataDir });
+    expect((await fetch(server.address)).status).toBe(200);
+    rmSync(join(dataDir, 'demo.sqlite'));
+    const gone = await fetch(`${server.address}/tools`);
+    expect(gone.status).toBe(500);
+    expect(await gone.text()).not.toContain(dataDir);
+    const ended = await server.stop();
+    expect(ended.errors).toContain('demo.sqlite in the data folder was moved, removed or replaced');
   });
 
   it('starts again after it was killed, and remembers the shop of one’s own until the demo is asked for', async () => {

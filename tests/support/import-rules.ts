@@ -6,6 +6,7 @@ const zones = [
   'db/queries',
   'db/commands',
   'db/client',
+  'db/study',
   'db/core',
   'app/server',
   'app/client',
@@ -15,7 +16,10 @@ const zones = [
 ] as const;
 type Zone = (typeof zones)[number];
 
-/** Who may import whom; anything not listed is an error. `db/core` is open, migrate, the ledger and the like. */
+/**
+ * Who may import whom; anything not listed is an error. `db/core` is open, migrate, the ledger and the like; `db/study` are
+ * the programs that read a shop in a process of their own.
+ */
 const allowed: Record<Zone, readonly Zone[]> = {
   lib: ['lib'],
   'db/schema': ['lib', 'db/schema'],
@@ -23,6 +27,7 @@ const allowed: Record<Zone, readonly Zone[]> = {
   'db/queries': ['lib', 'db/schema', 'db/core', 'db/queries'],
   'db/commands': ['lib', 'db/schema', 'db/core', 'db/queries', 'db/commands'],
   'db/client': ['lib', 'db/schema', 'db/core'],
+  'db/study': ['lib', 'db/core', 'db/queries'],
   'app/server': ['lib', 'db/core', 'db/queries', 'db/commands', 'db/client', 'app/server', 'app/client'],
   'app/client': ['lib', 'app/server', 'app/client'],
   'app/start': ['lib', 'db/core', 'seed', 'app/start'],
@@ -38,6 +43,7 @@ const packages: Partial<Record<Zone, RegExp>> = {
   'db/queries': /^(drizzle-orm(\/|$)|better-sqlite3$|zod$)/,
   'db/commands': /^(drizzle-orm(\/|$)|better-sqlite3$|zod$)/,
   'db/client': /^(node:|server-only$|better-sqlite3$)/,
+  'db/study': /^node:/,
   seed: /^(node:|zod$)/,
 };
 
@@ -45,6 +51,7 @@ export function zoneOf(path: string, text: string): Zone | undefined {
   const db = /^db\/(schema|queries|commands)\//.exec(path)?.[1];
   if (db) return `db/${db}` as Zone;
   if (/^db\/client(\.|\/)/.test(path)) return 'db/client';
+  if (/^db\/(backtest|comparisons)\.ts$/.test(path)) return 'db/study';
   if (path.startsWith('db/')) return 'db/core';
   if (path.startsWith('app/_start/')) return 'app/start';
   if (path.startsWith('app/')) return hasDirective(text, 'use client') ? 'app/client' : 'app/server';

@@ -14,6 +14,8 @@ export interface ReachShop {
   /** Ends after which this shop changes a die: its own true median in ends of ordinary work, which is generous to the rule. */
   readonly changeAtEnds: (partId: string) => number;
   readonly truly: (made: BacktestCase) => number;
+  /** Ends of the case's own work that the edge truly had left, before it wore out or was dropped. */
+  readonly trulyLasts: (made: BacktestCase) => number;
 }
 
 export interface ReachPlan {
@@ -32,7 +34,7 @@ export const REACH_MATERIALS = [
   { materialId: '2507', factor: 2.5 },
   { materialId: 'ti', factor: 1.5 },
 ];
-export const READING_SD = 0.15;
+const READING_SD = 0.15;
 const GUESS_FACTOR = 2;
 /** Spread of ln T of a Weibull life of shape 1. Source: formula, π/√6. */
 const GUMBEL_SD = Math.PI / Math.sqrt(6);
@@ -54,7 +56,7 @@ export function simulateReach(plan: ReachPlan): ReachShop {
   const gauss = (): number => normalQuantile(random());
   const typed = 1206 * Math.exp(0.5 * gauss());
   const truth = drawTruth(plan.truth, typed, gauss);
-  const events = playJobs(plan, truth, random);
+  const { events, ends } = playJobs(plan, truth, random);
   return {
     events,
     guesses: [{ partId: partOf(0), odIn: 0.375, lifeBase: typed, factor: GUESS_FACTOR }],
@@ -63,6 +65,10 @@ export function simulateReach(plan: ReachPlan): ReachShop {
       return (truth.medians[size] ?? 0) / (TURNS[size] ?? 1);
     },
     truly: (made) => knows(law, truth, made),
+    trulyLasts: (made) => {
+      const { age, cost } = costOf(truth, made);
+      return Math.floor(((ends.get(made.row.toolId) ?? 0) - age) / cost);
+    },
   };
 }
 
@@ -104,8 +110,9 @@ interface Edge {
   exposure: number;
 }
 
-function playJobs(plan: ReachPlan, truth: Truth, random: () => number): LogEvent[] {
+function playJobs(plan: ReachPlan, truth: Truth, random: () => number) {
   const events: LogEvent[] = [];
+  const ends = new Map<string, number>();
   const rack: Edge[] = [];
   let tools = 0;
   const fetch = (size: number): Edge => {
@@ -116,6 +123,7 @@ function playJobs(plan: ReachPlan, truth: Truth, random: () => number): LogEvent
     const name = { toolId, edgeNo: 1, kind: 'die' as const, partId: partOf(size), odIn, regrinds: 0 };
     events.push({ type: 'began', ...name, startKnown: true });
     rack.push(edge);
+    ends.set(toolId, Math.min(life, edge.dropsAt));
     return edge;
   };
   for (let job = 0; job < plan.jobs; job++) {
@@ -146,7 +154,7 @@ function playJobs(plan: ReachPlan, truth: Truth, random: () => number): LogEvent
     events.push({ type: 'ended', atMs, ...name, how: worn ? 'worn' : over ? 'incident' : 'removed-working' });
     rack.splice(rack.indexOf(edge), 1);
   }
-  return events;
+  return { events, ends };
 }
 
 function drawLife(law: TrueLaw, { median, shape }: { median: number; shape: number }, u: number): number {
@@ -159,13 +167,19 @@ function survives(law: TrueLaw, { median, shape }: { median: number; shape: numb
   return normalCdf((-Math.log(age / median) * shape) / GUMBEL_SD);
 }
 
-/** The probability that the edge neither wears out nor is dropped, by the true figures. */
-function knows(law: TrueLaw, truth: Truth, { row, exposure, prediction }: BacktestCase): number {
+/** Reference exposure that the edge truly had at the case's row, and what an end of its work truly costs. */
+function costOf(truth: Truth, { row, exposure }: BacktestCase): { age: number; cost: number } {
   const factor = (materialId: string): number => truth.factors.get(materialId) ?? 1;
   const age = exposure.reduce((sum, part) => sum + part.base * factor(part.materialId), 0);
-  const size = Number(row.connectionId.slice(1));
+  return { age, cost: row.exposurePerEnd * factor(row.materialId) };
+}
+
+/** The probability that the edge neither wears out nor is dropped, by the true figures. */
+function knows(law: TrueLaw, truth: Truth, made: BacktestCase): number {
+  const { age, cost } = costOf(truth, made);
+  const size = Number(made.row.connectionId.slice(1));
   const life = { median: truth.medians[size] ?? 1, shape: truth.shape };
-  const more = (prediction.what.ends ?? 0) * row.exposurePerEnd * factor(row.materialId);
+  const more = (made.prediction.what.ends ?? 0) * cost;
   const lasts = survives(law, life, age + more) / survives(law, life, age);
   return lasts * Math.exp(-truth.incidentRate * more);
 }

@@ -1,10 +1,9 @@
 import { defaultLifePriors } from '@/lib/life/priors';
 import { backtest } from '@/lib/score/backtest';
-import { bandCoverage, type Coverage } from '@/lib/score/band-coverage';
-import { brierScore } from '@/lib/score/brier';
+import { baseRateOf, brierScore } from '@/lib/score/brier';
 import { reliabilityOf } from '@/lib/score/reliability';
 import type { ScoredCase } from '@/lib/score/scored-case';
-import { REACH_MATERIALS, simulateReach, type TrueLaw } from './reach-shop';
+import { REACH_MATERIALS, type ReachPlan, simulateReach, type TrueLaw } from './reach-shop';
 
 export const REACH_PRIORS = defaultLifePriors('die', {
   referenceMaterialId: 'ref',
@@ -16,47 +15,51 @@ export interface ReachCase {
   readonly ours: ScoredCase;
   readonly knowing: ScoredCase;
   readonly fixedCount: ScoredCase;
-  readonly wornSoFar: number;
+  /** The 10–90 % band of ends left, and the ends truly left. */
   readonly band: { readonly low: number; readonly high: number };
-  readonly lasted: { readonly ends: number; readonly exact: boolean } | undefined;
+  readonly lasted: number;
 }
 
 export interface ReachStudy {
   readonly law: TrueLaw;
+  readonly truth: ReachPlan['truth'];
   readonly shops: number;
-  readonly truth: 'as-believed' | 'misjudged';
+  /** Jobs in each shop's log, and how many of the first are learnt from but not scored. */
   readonly jobs: number;
+  readonly warmUpRows: number;
   readonly readingShare?: number;
   readonly useReadings?: boolean;
-  /** Jobs at the start of each shop that are not scored. */
-  readonly skip?: number;
-  readonly key?: string;
 }
 
+/** Shops with hardly a worn die to their name, shops with some, and shops that have been at it for long. */
+export const AGES = {
+  young: { jobs: 30, warmUpRows: 0 },
+  'half grown': { jobs: 110, warmUpRows: 80 },
+  old: { jobs: 350, warmUpRows: 300 },
+} as const;
+
+/** Every settled prediction of so many simulated shops. Voided ones (incident, taken out while good) are left out. */
 export function reachCases(study: ReachStudy): ReachCase[] {
-  const { law, truth, shops, jobs, readingShare, useReadings, skip = 0, key = 'a' } = study;
+  const { shops, jobs, warmUpRows, useReadings } = study;
   return Array.from({ length: shops }, (_, s) => s).flatMap((s) => {
-    const shop = simulateReach({ key: `${key}:${jobs}:${s}`, law, truth, jobs, readingShare });
+    const shop = simulateReach({ ...study, key: `${jobs}:${s}` });
     const made = backtest({
       events: shop.events,
       priors: { die: REACH_PRIORS, blade: REACH_PRIORS },
       guesses: { die: shop.guesses, blade: [] },
       changeAtEnds: shop.changeAtEnds,
-      useReadings,
-      drawCount: 1024,
+      ...{ warmUpRows, useReadings },
     });
-    return made.slice(skip).flatMap((one): ReachCase[] => {
+    return made.flatMap((one): ReachCase[] => {
       const { probability, settled, fixedCount = 0, band } = one.prediction;
-      if (settled === null || settled.outcome === null || band === undefined) return [];
-      const { outcome } = settled;
+      const outcome = settled?.outcome;
+      if (outcome === null || outcome === undefined || band === undefined) return [];
       return [
         {
           ours: { probability, outcome },
           knowing: { probability: shop.truly(one), outcome },
           fixedCount: { probability: fixedCount, outcome },
-          wornSoFar: one.wornSoFar,
-          band,
-          lasted: settled.lasted,
+          ...{ band, lasted: shop.trulyLasts(one) },
         },
       ];
     });
@@ -66,16 +69,20 @@ export function reachCases(study: ReachStudy): ReachCase[] {
 export interface ReachFigures {
   readonly count: number;
   readonly baseRate: number;
+  /** Calibration error over five bins of equal width, and of equal count; and the knowing forecaster's own, from chance. */
   readonly widthError: number;
   readonly countError: number;
-  readonly knowingWidthError: number;
+  readonly knowingError: number;
   readonly brier: number;
   readonly knowingBrier: number;
-  /** Brier above the knowing forecaster's, as a share of it; and the same expected over outcomes, with less noise. */
+  /** Brier above the knowing forecaster's as a share of it; and the same expected over the outcomes, with less noise. */
   readonly excess: number;
   readonly expectedExcess: number;
   readonly fixedCountBrier: number;
-  readonly coverage: Coverage | undefined;
+  /** Share of 10–90 % bands that held the ends truly left, and shares that fell short of it and went beyond. */
+  readonly inBand: number;
+  readonly short: number;
+  readonly beyond: number;
 }
 
 export function reachFigures(cases: readonly ReachCase[]): ReachFigures {
@@ -84,19 +91,19 @@ export function reachFigures(cases: readonly ReachCase[]): ReachFigures {
   const [brier, knowingBrier] = [brierScore(ours), brierScore(knowing)];
   const gap = cases.reduce((sum, one) => sum + (one.ours.probability - one.knowing.probability) ** 2, 0);
   const least = knowing.reduce((sum, { probability: p }) => sum + p * (1 - p), 0);
+  const share = (test: (one: ReachCase) => boolean): number => cases.filter(test).length / cases.length;
+  const short = share(({ lasted, band }) => lasted < band.low);
+  const beyond = share(({ lasted, band }) => lasted > band.high);
   return {
     count: cases.length,
-    baseRate: ours.filter(({ outcome }) => outcome).length / cases.length,
+    baseRate: baseRateOf(ours),
     widthError: reliabilityOf(ours).calibrationError,
     countError: reliabilityOf(ours, { binning: 'equal-count' }).calibrationError,
-    knowingWidthError: reliabilityOf(knowing).calibrationError,
-    brier,
-    knowingBrier,
+    knowingError: reliabilityOf(knowing).calibrationError,
+    ...{ brier, knowingBrier },
     excess: brier / knowingBrier - 1,
     expectedExcess: gap / least,
     fixedCountBrier: brierScore(cases.map((one) => one.fixedCount)),
-    coverage: bandCoverage(
-      cases.flatMap(({ band, lasted }) => (lasted === undefined ? [] : [{ band, lasted }])),
-    ),
+    ...{ inBand: 1 - short - beyond, short, beyond },
   };
 }

@@ -44,7 +44,7 @@ const AXIS = {
 export function ReliabilityChart({ title, summary, bins }: Props) {
   const data = bins.map((bin) => ({ ...bin, error: [bin.observed - bin.low, bin.high - bin.observed] }));
   return (
-    <figure className={styles.chart}>
+    <figure className={`${styles.chart} ${styles.narrow}`}>
       <figcaption>
         <strong>{title}</strong>
         <span className={styles.summary}>{summary}</span>
@@ -69,7 +69,14 @@ export function ReliabilityChart({ title, summary, bins }: Props) {
               strokeDasharray="7 4"
             />
             <Scatter dataKey="observed" fill="var(--ink)" isAnimationActive={false}>
-              <ErrorBar dataKey="error" direction="y" width={6} stroke="var(--ink)" strokeWidth={1.5} />
+              <ErrorBar
+                dataKey="error"
+                direction="y"
+                width={6}
+                stroke="var(--ink)"
+                strokeWidth={1.5}
+                isAnimationActive={false}
+              />
               <LabelList dataKey="count" position="right" offset={10} fill="var(--ink-2)" fontSize={13} />
             </Scatter>
           </ComposedChart>
@@ -77,9 +84,13 @@ export function ReliabilityChart({ title, summary, bins }: Props) {
       </div>
       <p className={styles.axisAlong}>Chance that was said</p>
       <p className={styles.key}>
-        <span className={styles.keyMark} aria-hidden="true" /> what happened, with the number of cases; the
-        bar holds nineteen times in twenty <span className={styles.keyDashed} aria-hidden="true" /> as it was
-        said
+        <span>
+          <span className={styles.keyMark} aria-hidden="true" /> what happened, with the number of cases; the
+          bar holds nineteen times in twenty
+        </span>
+        <span>
+          <span className={styles.keyDashed} aria-hidden="true" /> as it was said
+        </span>
       </p>
     </figure>
   );

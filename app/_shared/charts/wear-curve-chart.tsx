@@ -26,7 +26,7 @@ interface ModelPoint {
 }
 
 /** The shop's own edges: the share that lasted beyond so many ends, and how many were still being followed. */
-export interface LogStep {
+interface LogStep {
   readonly ends: number;
   readonly share: number;
   readonly atRisk: number;
@@ -108,9 +108,15 @@ export function WearCurveChart({ title, summary, model, log, endsLabel }: Props)
       </div>
       <p className={styles.axisAlong}>{endsLabel}</p>
       <p className={styles.key}>
-        <span className={styles.keySolid} aria-hidden="true" /> your own edges{' '}
-        <span className={styles.keyDashed} aria-hidden="true" /> as estimated{' '}
-        <span className={styles.keyBand} aria-hidden="true" /> how well that is known, four times in five
+        <span>
+          <span className={styles.keySolid} aria-hidden="true" /> your own edges
+        </span>
+        <span>
+          <span className={styles.keyDashed} aria-hidden="true" /> as estimated
+        </span>
+        <span>
+          <span className={styles.keyBand} aria-hidden="true" /> how well that is known, four times in five
+        </span>
       </p>
       <details className={`${styles.figures} no-print`}>
         <summary>Figures</summary>

@@ -15,7 +15,7 @@ import { UndoButton } from './undo-button';
 
 interface EntryFormProps {
   readonly action: (state: FormState, form: FormData) => Promise<FormState>;
-  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number };
+  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number; readonly shop?: string };
   readonly children: (state: FormState, pending: boolean) => ReactNode;
   readonly className?: string;
   readonly label?: string;
@@ -41,6 +41,7 @@ export function EntryForm({ action, stamp, children, className = 'stack', label 
     <form action={send} onSubmit={readClock} className={className} aria-label={label}>
       <input ref={idField} type="hidden" name="entryId" defaultValue={stamp.entryId} />
       <input ref={clockField} type="hidden" name="deviceAtMs" defaultValue={stamp.deviceAtMs} />
+      <input type="hidden" name="shop" defaultValue={stamp.shop} />
       {children(state, pending)}
       {state.status === 'refused' ? <FormMessage tone="refusal">{state.sentence}</FormMessage> : null}
       {state.status === 'done' ? (

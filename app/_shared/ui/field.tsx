@@ -10,7 +10,7 @@
  *   <Choice name legend options={[{ value, label, note?, mark?, disabled? }]} defaultValue? />     large radio tiles
  *
  * The id of a control is `id`, or f-<name>; give an id where the same name stands on a page twice.
- * NumberField is a text box with the right keypad: 15/16 and 0,5 can be typed; the action parses, zod judges.
+ * NumberField is a text box with the right keypad: 15/16 and 0.5 can be typed; the action parses, zod judges.
  */
 import type { ComponentProps, ReactNode } from 'react';
 import styles from './field.module.css';

@@ -32,9 +32,8 @@
  * ESTIMATES
  *   LifeBand     { low, median, high, need?, max?, noun? 'end', words? 'shown'|'hidden' }   low: 9 in 10 last longer
  *   lifeSentence { low, median, high, need?, noun? } => string
- *   SurvivalBandChart (client; import it from '@/app/_shared/charts/survival-band-chart', so that pages without a
- *                  chart carry none) { title, summary, series: { x, y, lo, hi }[], xLabel, yLabel, yKind? 'share'|'number',
- *                  need?: { x, label } }
+ *   WearCurveChart, ReliabilityChart (client; import them from '@/app/_shared/charts/…', so that pages without a chart
+ *                  carry none): ready series in, nothing computed; the figures also stand in a table
  *
  * FORMS (work without script; after a refusal hand the typed values back as defaultValue)
  *   Field        { name, label, hint?, error?, optional?, id?, ...input props }

@@ -44,6 +44,11 @@ function material({ materialFactor: factor }: EstimateReasons, name: string): st
 
 function warnings({ restsOn, warnings: all }: EstimateReasons): string[] {
   if (restsOn !== 'worn-of-part' && restsOn !== 'worn-of-kind') return [];
+  return warningWords(all);
+}
+
+/** What a reader of a fit ought to know, in words; warnings that are nobody's concern are left out. */
+export function warningWords(all: readonly LifeWarning[]): string[] {
   return all.flatMap((warning) => WARNING[warning] ?? []);
 }
 

@@ -1,12 +1,11 @@
 import type { StudyState } from '@/app/_server/study';
-import { ReliabilityChart } from '@/app/_shared/charts/reliability-chart';
-import { count, percent } from '@/app/_shared/format';
+import { count, share } from '@/app/_shared/format';
 import { EmptyState, Panel } from '@/app/_shared/ui';
+import { LookAgain } from '@/app/_shared/ui/look-again';
 import { tooLittle, wrongSentence } from '@/app/_shared/words/score-words';
 import { CASES_TO_JUDGE } from '@/lib/outlook/score-summary';
 import type { ShopBacktest } from '@/lib/outlook/shop-backtest';
-import { LookAgain } from './look-again';
-import { BinTable, ScoreTable } from './score-tables';
+import { SaidAgainstHappened, ScoreTable } from './score-tables';
 
 /** "Had it been asked all along": the shop's whole log asked again, row by row, beside its fixed count. */
 export function ReplayPanel({ state }: { state: StudyState<ShopBacktest> }) {
@@ -22,8 +21,8 @@ export function ReplayPanel({ state }: { state: StudyState<ShopBacktest> }) {
           <p role="status" className="quiet">
             {found === undefined
               ? 'It is being worked out. Look again in a minute; this page does so by itself.'
-              : 'Rows have been added since; it is being worked out anew. The figures below are from before.'}
-            <LookAgain />
+              : 'Something was entered since; it is being worked out anew. The figures below are from before: look again in a minute.'}
+            {found === undefined ? <LookAgain /> : null}
           </p>
         ) : null}
         {failed ? (
@@ -46,18 +45,13 @@ function Found({ found }: { found: ShopBacktest }) {
   return (
     <>
       <p>
-        <strong>{wrongSentence(found)}</strong> {percent(baseRate)} of the work asked for was finished on the
+        <strong>{wrongSentence(found)}</strong> {share(baseRate, 1)} of the work asked for was finished on the
         edge in hand.
         {card.voided === 0
           ? ''
           : ` ${count(card.voided, 'case')} could not be judged: lost, dropped or taken out good before the end.`}
       </p>
-      <ReliabilityChart
-        title="Said against happened"
-        summary="Marks on the dashed line: what was said is what happened. Above it, it was too cautious; below, too hopeful."
-        bins={reliability.bins}
-      />
-      <BinTable bins={reliability.bins} />
+      <SaidAgainstHappened bins={reliability.bins} />
       <ScoreTable summary={found} />
       <p className="fine">
         Rows of the same edge are alike, so the bars are a little shorter than they should be. The fixed count

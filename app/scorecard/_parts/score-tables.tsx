@@ -1,11 +1,26 @@
+import { ReliabilityChart } from '@/app/_shared/charts/reliability-chart';
 import { factorText, share } from '@/app/_shared/format';
 import { Table } from '@/app/_shared/ui';
 import { binJudgement, binSentence, coverageSentence } from '@/app/_shared/words/score-words';
 import type { ScoreSummary } from '@/lib/outlook/score-summary';
 import type { ReliabilityBin, Score } from '@/lib/score/scored-case';
 
-/** What was said against what happened, group by group: the figures of the diagram, in words first. */
-export function BinTable({ bins }: { bins: readonly ReliabilityBin[] }) {
+/** What was said against what happened: the diagram, and its figures beside it. */
+export function SaidAgainstHappened({ bins }: { bins: readonly ReliabilityBin[] }) {
+  return (
+    <div className="columns">
+      <ReliabilityChart
+        title="Said against happened"
+        summary="Marks on the dashed line: what was said is what happened. Above it, it was too cautious; below, too hopeful."
+        bins={bins}
+      />
+      <BinTable bins={bins} />
+    </div>
+  );
+}
+
+/** Group by group, in words first. */
+function BinTable({ bins }: { bins: readonly ReliabilityBin[] }) {
   return (
     <Table
       caption="What was said against what happened"
@@ -77,7 +92,8 @@ export function ScoreTable({ summary }: { summary: ScoreSummary }) {
       <p className="fine">
         Brier score: 0 is a clairvoyant, 0.25 always says one half. Skill: 0 is no better than always saying
         how often ends get finished here, 1 is perfect. Calibration error: how far what was said lies from
-        what happened, on average. The bands of ends left: {coverageSentence(coverage)}.
+        what happened, on average. The bands of ends left: {coverageSentence(coverage)}. Edges that still cut
+        are missing from these, so they lean short.
       </p>
     </div>
   );

@@ -1,9 +1,8 @@
-import { ReliabilityChart } from '@/app/_shared/charts/reliability-chart';
 import { whole } from '@/app/_shared/format';
 import { KeyValue, Panel } from '@/app/_shared/ui';
 import { tooLittle, wrongSentence } from '@/app/_shared/words/score-words';
 import { CASES_TO_JUDGE, type ScoreSummary } from '@/lib/outlook/score-summary';
-import { BinTable, ScoreTable } from './score-tables';
+import { SaidAgainstHappened, ScoreTable } from './score-tables';
 
 /** What was shown when tools went out for a job, kept as it was shown and judged by what followed. */
 export function ShownPanel({ summary }: { summary: ScoreSummary }) {
@@ -33,12 +32,7 @@ export function ShownPanel({ summary }: { summary: ScoreSummary }) {
             <p>
               <strong>{wrongSentence(summary)}</strong>
             </p>
-            <ReliabilityChart
-              title="Said against happened"
-              summary="Marks on the dashed line: what was said is what happened."
-              bins={card.ours.reliability.bins}
-            />
-            <BinTable bins={card.ours.reliability.bins} />
+            <SaidAgainstHappened bins={card.ours.reliability.bins} />
             <ScoreTable summary={summary} />
           </>
         )}

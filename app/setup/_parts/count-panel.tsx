@@ -26,13 +26,7 @@ export function CountPanel({
   );
   return (
     <Panel title="Opening counts" aside={<ButtonLink href="/import">Import a list instead</ButtonLink>}>
-      <details open={tools.length === 0}>
-        <summary>Count what is on the shelf</summary>
-        <div className="stack">
-          <p>Each thing counted is given a short ID to mark it with. Left empty: none counted.</p>
-          <CountForm rows={rows} today={today} stamp={stamp} />
-        </div>
-      </details>
+      <CountForm rows={rows} today={today} stamp={stamp} openAtFirst={tools.length === 0} />
     </Panel>
   );
 }

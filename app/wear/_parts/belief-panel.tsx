@@ -45,7 +45,6 @@ export function BeliefPanel({ beliefs, stamps }: BeliefPanelProps) {
                   Give or take a factor: four times in five the true figure should lie within it, up or down.
                 </p>
                 <BeliefForm
-                  key={own === undefined ? 'default' : 'own'}
                   kind={kind}
                   rows={beliefRows(belief)}
                   unseen={

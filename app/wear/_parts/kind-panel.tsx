@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { aboutBand, count, whole } from '@/app/_shared/format';
 import { type Column, KeyValue, Panel, Table } from '@/app/_shared/ui';
+import { warningWords } from '@/app/_shared/words/reason-words';
 import {
   againstGuess,
   fasterWords,
@@ -28,6 +29,7 @@ const TAKEN_OUT: Column<PartWear> = {
 /** One kind of edge: typical life by part beside the first guess, and how its edges end. */
 export function KindPanel({ wear, parts }: { wear: KindWear; parts: readonly PartWear[] }) {
   const { kind, seen } = wear;
+  const cautions = warningWords(wear.warnings);
   const unknown = parts.reduce((sum, part) => sum + part.unknownStarts, 0);
   return (
     <Panel title={TITLE[kind]} aside={`${whole(wear.counts.worn)} worn out so far`}>
@@ -40,6 +42,7 @@ export function KindPanel({ wear, parts }: { wear: KindWear; parts: readonly Par
             ? ''
             : ` ${count(unknown, ...KIND_NOUN[kind])} already used when entered ${unknown === 1 ? 'is' : 'are'} left out.`}
         </p>
+        {cautions.length === 0 ? null : <p className="quiet">Mind: {cautions.join('; ')}.</p>}
         <KeyValue
           items={[
             { label: 'How they end', value: shapeWords(wear) },

@@ -12,6 +12,7 @@ describe('the flags of npm start', () => {
       help: false,
       port: 4170,
       host: '127.0.0.1',
+      names: [],
       dataDir: resolve(root, 'data'),
       shop: undefined,
     });

@@ -5,7 +5,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { ImportKind } from '@/lib/import/column';
 import { axeViolations, launchBrowser } from '../../support/browser';
-import { choose, type Person, sitDown } from '../../support/person';
+import { type Person, sitDown } from '../../support/person';
 import { type RunningServer, root, startServer } from '../../support/server';
 
 /** The whole main job, told once from an empty shop to a plan without a warning; each test goes on where the last ended. */
@@ -169,7 +169,7 @@ it('imports nothing of a file with one broken row, and names the row', async () 
   await page.getByText('1 error: nothing can be imported until every row is right.').waitFor();
   const error = page.getByRole('table', { name: 'Errors row by row' }).getByRole('row').nth(1);
   // source: hand. A spreadsheet numbers the header as row 1, so the second tool stands in row 3.
-  expect(await error.textContent()).toMatch(/row 3, hand.*LH/);
+  expect(await error.textContent()).toMatch(/row 3, hand.*must be LH, this row says RH/);
   expect(await page.getByRole('button', { name: 'Import' }).isDisabled()).toBe(true);
   expect(await axeViolations(page)).toEqual([]);
   expect(await entries()).toBe(before);

@@ -20,6 +20,12 @@ const screens: Readonly<Record<string, readonly string[]>> = {
   '/sizes': ['/sizes'],
   '/sizes/[id]': ['/sizes/9-16-high'],
   '/sizes/new': ['/sizes/new'],
+  '/sizes/materials/[id]': ['/sizes/materials/2507'],
+  '/parts': ['/parts'],
+  '/parts/[id]': ['/parts/die-9-16', '/parts/fluid'],
+  '/wear': ['/wear'],
+  '/wear/[partId]': ['/wear/die-9-16', '/wear/blade-3-8-medium'],
+  '/scorecard': ['/scorecard'],
   '/import': ['/import'],
   '/setup': ['/setup'],
   '/who': ['/who'],
@@ -87,14 +93,28 @@ async function signedIn(size: keyof typeof viewports): Promise<BrowserContext> {
   return context;
 }
 
-describe.each([
-  ['phone', ['light', 'dark']],
-  ['tablet', ['light']],
-  ['desktop', ['light', 'dark']],
-] as const)('on a %s', (size, papers) => {
+/** How each screen is looked at: on one device after the other, the tablet as the desktop's window made smaller. */
+const looks = [
+  [
+    'phone',
+    [
+      ['phone', 'light'],
+      ['phone', 'dark'],
+    ],
+  ],
+  [
+    'desktop',
+    [
+      ['desktop', 'light'],
+      ['tablet', 'light'],
+    ],
+  ],
+] as const;
+
+describe.each(looks)('from a %s', (device, faces) => {
   let context: BrowserContext;
   beforeAll(async () => {
-    context = await signedIn(size);
+    context = await signedIn(device);
   });
   afterAll(() => context.close());
 
@@ -103,9 +123,10 @@ describe.each([
     const answer = await page.goto(address);
     expect(answer?.status()).toBe(200);
     const found: string[] = [];
-    for (const colorScheme of papers) {
+    for (const [size, colorScheme] of faces) {
+      await page.setViewportSize(viewports[size].viewport);
       await page.emulateMedia({ colorScheme });
-      found.push(...(await wrongs(page, `${colorScheme} ${address}`)));
+      found.push(...(await wrongs(page, `${size} ${colorScheme} ${address}`)));
     }
     expect(found).toEqual([]);
     expect(faults).toEqual([]);

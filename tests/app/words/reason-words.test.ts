@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
 import { reasonSentence } from '@/app/_shared/words/reason-words';
 import type { EstimateReasons } from '@/lib/ensemble/reasons';
+import type { Finding } from '@/lib/reading/reading';
 
 const NONE = { worn: 0, incident: 0, removedWorking: 0, inService: 0 };
 
-function sentence(change: Partial<EstimateReasons> = {}): string {
+function sentence(change: Partial<EstimateReasons> = {}, lastLook?: Finding): string {
   const reasons: EstimateReasons = {
     kind: 'die',
     partId: 'die-56',
@@ -15,7 +16,7 @@ function sentence(change: Partial<EstimateReasons> = {}): string {
     typicalLife: { low: 800, median: 1000, high: 1200 },
     warnings: [],
   };
-  return reasonSentence({ ...reasons, ...change }, '2507');
+  return reasonSentence({ ...reasons, ...change }, '2507', lastLook);
 }
 
 // source: hand. Each sentence says what the figure rests on, the best evidence there is and no more.
@@ -58,4 +59,10 @@ it('warns when few have worn out, once something has', () => {
   expect(
     sentence({ restsOn: 'default', kindCounts: NONE, warnings: ['default-life-used', 'no-worn-edges'] }),
   ).toBe('From a rough default, 0 of your dies worn out yet.');
+});
+
+it('names what was last seen of the edge', () => {
+  expect(sentence({}, { method: 'grade', grade: 'light' })).toBe(
+    '17 dies of this part worn out, 6 still cutting; last look: light wear.',
+  );
 });

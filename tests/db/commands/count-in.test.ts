@@ -101,3 +101,14 @@ it('is all or nothing: one that cannot be received keeps the others out', () => 
   );
   expect(dump(db)).toEqual(before);
 });
+
+// source: hand. 2000 counted at once took seconds in which no other screen was answered; the bound is ours.
+it('takes a thousand at once and no more', () => {
+  const many = Array.from({ length: 6 }, () => counted(DIE.id, 200));
+  const refused = CountInInput.safeParse({ ...entered(), onDay: '2026-03-02', counts: many });
+  expect(refused.error?.issues[0]?.message).toBe(
+    'Count at most 1000 things at once, and the rest afterwards.',
+  );
+  const { toolIds } = must(count(many.slice(0, 5)));
+  expect([new Set(toolIds).size, toolIds[0], toolIds[999]]).toEqual([1000, 'D-56-01', 'D-56-1000']);
+});

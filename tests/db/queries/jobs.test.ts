@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { findLine, listClosedJobs, listLinesOfJob, listOpenLines } from '@/db/queries/jobs';
+import { findLine, listClosedJobs, listLineEnds, listLinesOfJob, listOpenLines } from '@/db/queries/jobs';
 import { BLADE, DIE, HIGH, MEDIUM, must, receive, testShop } from '../../support/db';
 import { sender } from '../../support/send';
 
@@ -92,4 +92,11 @@ it('listClosedJobs gives those done and cancelled', () => {
     { id: 'J-3', title: 'done', status: 'done' },
   ]);
   expect(listClosedJobs(db, 1).map(({ id }) => id)).toEqual(['J-4']);
+});
+
+// source: hand. Every line asks for 24 ends, whether its job is open, done or cancelled.
+it('listLineEnds gives the ends of every line, closed jobs too', () => {
+  const ends = listLineEnds(shopWithJobs().db);
+  expect([...ends.keys()].sort()).toEqual(['J-1.1', 'J-1.2', 'J-2.1', 'J-3.1', 'J-4.1']);
+  expect(new Set(ends.values())).toEqual(new Set([24]));
 });

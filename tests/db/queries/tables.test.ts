@@ -2,11 +2,13 @@ import { expect, it } from 'vitest';
 import { setNoun, setNouns } from '@/db/commands/set-noun';
 import {
   findConnection,
+  listBeliefs,
   listConnections,
   listLifeGuesses,
   listMaterials,
   listParts,
 } from '@/db/queries/tables';
+import { defaultBelief } from '@/lib/outlook/life-beliefs';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import {
   BLADE,
@@ -96,4 +98,21 @@ it('listLifeGuesses gives one guess for each part', () => {
       ),
     );
   expect(listLifeGuesses(db)).toEqual([guess]);
+});
+
+// source: identity. What is read is what was set; the last one said counts, and what was never said is not there.
+it('listBeliefs gives what the shop said of each kind', () => {
+  const db = testShop();
+  expect(listBeliefs(db)).toEqual([]);
+  const belief = { ...defaultBelief('die'), livesPerIncident: 12 };
+  for (const livesPerIncident of [30, 12])
+    must(
+      setNoun(
+        db,
+        may('set-up-shop'),
+        { noun: 'belief', value: { ...belief, livesPerIncident }, envelope: envelope() },
+        ENV,
+      ),
+    );
+  expect(listBeliefs(db)).toEqual([belief]);
 });

@@ -77,3 +77,25 @@ it('serves a fit that came without its edges', () => {
   const { model: _, ...bare } = fitted(HISTORIES);
   expect(posteriorDraws(bare, 256).every((column) => column.every(Number.isFinite))).toBe(true);
 });
+
+describe('data with hardly anything in them', () => {
+  const many = (count: number, make: (i: number) => Parameters<typeof edge>[1]) =>
+    Array.from({ length: count }, (_, i) => edge(`M${i}`, make(i)));
+  it.each([
+    ['none at all', []],
+    ['one worn', [edge('A', { before: [cut(1)], end: 'worn' })]],
+    ['nothing worn', many(30, () => ({ before: [cut(1e7)] }))],
+    ['all alike', many(40, () => ({ before: [cut(1000)], end: 'worn' }))],
+    ['nothing cut', many(3, () => ({ before: [] }))],
+    ['a material seen once', [edge('A', { before: [cut(50, { materialId: 'odd' })], end: 'worn' })]],
+    ['from 1 to 10,000,000 turns', many(8, (i) => ({ before: [cut(10 ** i)], end: 'worn' }))],
+  ] as const)('gives finite figures that differ: %s', (_name, histories) => {
+    const fit = fitted([...histories]);
+    const draws = posteriorDraws(fit, 256);
+    for (const index of fit.layout.free) {
+      const column = draws[index] ?? new Float64Array(0);
+      expect(column.every(Number.isFinite)).toBe(true);
+      expect(new Set(column).size).toBeGreaterThan(32);
+    }
+  });
+});

@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { guardCell, plainCell } from '@/lib/import/cell-text';
 
 describe('guardCell', () => {
-  // source: published. OWASP, CSV injection: cells that begin with = + - @ tab or CR; an apostrophe in front.
-  it.each(['=1+1', '+1', '-LH', '@SUM(A1)', '\tx', '\rx'])('puts an apostrophe in front of %j', (cell) => {
-    expect(guardCell(cell)).toBe(`'${cell}`);
-  });
+  // source: published. OWASP, CSV injection: cells that begin with = + - @ tab, CR or LF, or the full-width forms of the signs; an apostrophe in front.
+  it.each(['=1+1', '+1', '-LH', '@SUM(A1)', '\tx', '\rx', '\nx', '＝1', '＋1', '－1', '＠A'])(
+    'puts an apostrophe in front of %j',
+    (cell) => {
+      expect(guardCell(cell)).toBe(`'${cell}`);
+    },
+  );
 
   it('leaves other cells alone', () => {
     for (const cell of ['', 'D-56-14', '9/16 in', 'a=b', ' =1']) expect(guardCell(cell)).toBe(cell);

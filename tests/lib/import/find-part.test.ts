@@ -55,6 +55,32 @@ describe('findPart', () => {
     expect(found({ role: 'micrometer' })).toBe('No part for a micrometer. Add it under Set-up first.');
   });
 
+  it('says that the hand is wrong where nothing else is', () => {
+    const quarterDie = part({
+      id: 'die-25',
+      hand: 'LH',
+      name: 'Small die',
+      role: 'die',
+      fitsConnectionIds: [QUARTER.id],
+    });
+    const small = makeShopIndex({
+      connections: [QUARTER],
+      materials: MATERIALS,
+      people: [],
+      parts: [quarterDie, BODY],
+    });
+    const sentence = (change: Partial<ToolRow>) => {
+      const result = findPart(small, toolRow(change));
+      return result.ok ? '' : `${result.refusal.field}: ${result.refusal.sentence}`;
+    };
+    expect(sentence({ role: 'die', size: { num: 1, den: 4 }, hand: 'RH' })).toBe(
+      'hand: Small die must be LH, this row says RH. If the tool is marked RH, send it back.',
+    );
+    expect(sentence({ role: 'coning-body', hand: 'LH' })).toBe(
+      'hand: A coning body has no hand. Leave the cell empty.',
+    );
+  });
+
   it('checks a part named by its key against the rest of the row', () => {
     expect(found({ partId: 'die-56' })).toBe('die-56');
     expect(found({ partId: 'nothing' })).toContain('knows no part “nothing”');

@@ -30,6 +30,15 @@ describe('RowReader', () => {
     expect(row.errors).toEqual([{ rowNo: 2, column: 'Qty', sentence: 'This cell must not be empty.' }]);
   });
 
+  it.each(['a\u202eb', 'a\u2028b', 'a\u200bb', 'a\u00adb', 'a\u061cb'])(
+    'refuses what hides or turns text: %j',
+    (cell) => {
+      const row = new RowReader(2, ['1', '', cell], places);
+      expect(row.text('heat')).toBe('');
+      expect(row.errors[0]?.sentence).toBe('This cell holds characters that cannot be printed.');
+    },
+  );
+
   it('refuses a cell that is too long without repeating it', () => {
     const row = new RowReader(2, ['1', '', 'x'.repeat(1_000_000)], places);
     expect(row.text('heat', 40)).toBe('');

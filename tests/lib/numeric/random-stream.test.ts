@@ -1,5 +1,10 @@
 import { expect, it } from 'vitest';
-import { hashKey, stratifiedUniforms, streamOfKey } from '@/lib/numeric/random-stream';
+import {
+  hashKey,
+  stratifiedExponentials,
+  stratifiedUniforms,
+  streamOfKey,
+} from '@/lib/numeric/random-stream';
 
 // source: identity. A key names its stream.
 it('gives the same figures for the same key, others for another', () => {
@@ -41,4 +46,16 @@ it('stratifies, and shuffles independently by key', () => {
   let product = 0;
   for (let i = 0; i < n; i++) product += ((a[i] ?? 0) - 0.5) * ((b[i] ?? 0) - 0.5) * 12;
   expect(Math.abs(product / n)).toBeLessThan(4 / Math.sqrt(n));
+});
+
+// source: formula. One figure to each of n equally likely strata of the exponential law: mean 1, and 1 − e^(−x) evenly spread.
+it('spreads exponential figures one to a stratum, shuffled by the key', () => {
+  const n = 1024;
+  const values = stratifiedExponentials('tool-1', n);
+  const strata = Array.from(values, (x) => Math.floor(-Math.expm1(-x) * n));
+  expect(strata.toSorted((a, b) => a - b)).toEqual(Array.from({ length: n }, (_, i) => i));
+  expect(strata).not.toEqual(strata.toSorted((a, b) => a - b));
+  expect(Math.abs(values.reduce((sum, x) => sum + x, 0) / n - 1)).toBeLessThan(1 / n);
+  expect(stratifiedExponentials('tool-1', n)).toEqual(values);
+  expect(stratifiedExponentials('tool-2', n)).not.toEqual(values);
 });

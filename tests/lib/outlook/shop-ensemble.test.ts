@@ -24,6 +24,20 @@ describe('toolsInHand', () => {
     ]);
   });
 
+  it('takes along what was seen of that edge, as a share of its life', () => {
+    const seen = {
+      entryId: 'r',
+      onDay: '2026-03-02',
+      finding: { method: 'grade', grade: 'at-limit' },
+    } as const;
+    const facts = record(
+      [die],
+      [edgeFacts('D-1', { use: [use(40)], readings: [{ ...seen, use: [use(30)] }] })],
+    );
+    const [inHand] = toolsInHand(facts);
+    expect(inHand?.readings).toMatchObject([{ worn: 1, exposure: [{ base: 315 }] }]);
+  });
+
   it('of a blade reground takes the last edge, whatever the order of the rows', () => {
     const edges = [edgeFacts('B-1', { end: 'worn', use: [use(9)] }), edgeFacts('B-1', { edgeNo: 2 })];
     for (const rows of [edges, [...edges].reverse()])
@@ -84,6 +98,29 @@ describe('shopEnsemble', () => {
     const dropped = ended('incident');
     expect(shopEnsemble(dropped).fit('die')?.counts).toMatchObject({ worn: 0, incident: 12 });
     expect(likely(dropped)).toBeLessThan(likely(ended('removed-working')));
+  });
+
+  // source: hand. A die seen at its limit has less left than one nobody looked at, one seen fresh has more.
+  it('listens to what was seen, for the worse and for the better', () => {
+    const seen = (grade: 'fresh' | 'at-limit') => {
+      const facts = ended('worn');
+      const readings = [
+        { entryId: 'r', onDay: '2026-03-02', finding: { method: 'grade', grade } as const, use: [use(28)] },
+      ];
+      const edges = facts.edges.map((edge) =>
+        edge.toolId === 'D-1' ? edgeFacts('D-1', { use: [use(28)], readings }) : edge,
+      );
+      return likely({ ...facts, edges });
+    };
+    const unseen = (() => {
+      const facts = ended('worn');
+      const edges = facts.edges.map((edge) =>
+        edge.toolId === 'D-1' ? edgeFacts('D-1', { use: [use(28)] }) : edge,
+      );
+      return likely({ ...facts, edges });
+    })();
+    expect(seen('at-limit')).toBeLessThan(0.8 * unseen);
+    expect(seen('fresh')).toBeGreaterThan(1.2 * unseen);
   });
 
   // source: identity. The order of rows is no evidence.

@@ -118,3 +118,20 @@ it.each([
 ] as const)('dieVerdict of %f where %f is required is %s', (probability, required, verdict) => {
   expect(dieVerdict({ probability, required })).toBe(verdict);
 });
+
+// source: hand. The last reading of the present edge; an edge that is to come back from regrind has not been seen.
+it('names what was last seen of the present edge', () => {
+  const looked = (grade: 'fresh' | 'marked') => ({
+    ...{ entryId: grade, onDay: '2026-03-02', use: [use(10)] },
+    finding: { method: 'grade', grade } as const,
+  });
+  const readings = [looked('fresh'), looked('marked')];
+  const seen = record({ edges: [edgeFacts('D-1', { use: [use(10)], readings }), edgeFacts('B-1')] });
+  expect(known('D-1', medium, seen).lastLook).toEqual({ method: 'grade', grade: 'marked' });
+  expect(known('D-1').lastLook).toBeUndefined();
+  const out = record({
+    tools: [toolFacts({ id: 'B-1', role: 'blade', state: 'regrind' })],
+    edges: [edgeFacts('B-1', { end: 'worn', use: [use(10)], readings })],
+  });
+  expect(known('B-1', medium, out).lastLook).toBeUndefined();
+});

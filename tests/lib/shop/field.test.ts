@@ -18,6 +18,10 @@ it('text: trimmed, short enough, and all of it to be seen', () => {
     expect(say(note, hidden), JSON.stringify(hidden)).toBe(
       'The note holds characters that cannot be printed.',
     );
+  for (const hidden of ['a\u00adb', 'a\u061cb', '\u180e', 'a\u206ab', '\ufff9', 'a\u{e0041}']) {
+    expect(field.isPrintable(hidden), JSON.stringify(hidden)).toBe(false);
+    expect(say(note, hidden)).toBe('The note holds characters that cannot be printed.');
+  }
   for (const plain of ['Müß', '9⁄16″', '管', '😀', 'e\u0301']) expect(say(note, plain), plain).toBe('taken');
   expect(say(field.nameField('The name'), '   ')).toBe('The name is needed.');
 });

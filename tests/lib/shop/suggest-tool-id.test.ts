@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { suggestToolId } from '@/lib/shop/suggest-tool-id';
-import { clashingToolId, isMarkable } from '@/lib/shop/tool-id';
+import { nextToolId, suggestToolId } from '@/lib/shop/suggest-tool-id';
+import { clashingToolId, isMarkable, toolKey } from '@/lib/shop/tool-id';
 import { ROLES, type Role } from '@/lib/shop/vocabulary';
 
 // source: hand. One above the highest of the same stem; the patterns are the invented demo shop's.
@@ -25,6 +25,13 @@ it.each<[Role, string | undefined, string[], string]>([
 it('sees through case and look-alikes', () => {
   expect(suggestToolId({ role: 'die', sizeText: '38', existingIds: ['d-38-O1'] })).toBe('D-38-02');
   expect(suggestToolId({ role: 'go-ring', sizeText: '38', existingIds: ['G-38-G0-4'] })).toBe('G-38-GO-5');
+});
+
+// source: identity. Keys made beforehand give the same suggestion.
+it('is the same among keys', () => {
+  const existingIds = ['D-38-11', 'd-38-O2', 'D-25-40'];
+  const existingKeys = new Set(existingIds.map(toolKey));
+  expect(nextToolId({ role: 'die', sizeText: '38', existingKeys })).toBe('D-38-12');
 });
 
 // source: identity. A suggestion is markable and free, and so is the next one after it, for every role.

@@ -23,7 +23,7 @@ export function CurvePanel({ curve, noun, connectionName }: CurvePanelProps) {
   const summary =
     worn === 0
       ? `No edge of this part has worn out yet, so the curve is what was believed before. It has nine in ten still cutting at ${whole(nine)} ${noun} and one in ten at ${whole(one)}.`
-      : `As estimated, nine in ten still cut at ${whole(nine)} ${noun} and one in ten at ${whole(one)}. Your own ${count(worn, 'edge')} that wore out should run within the band.`;
+      : `As estimated, nine in ten still cut at ${whole(nine)} ${noun} and one in ten at ${whole(one)}. Your own ${count(worn, 'edge')} that wore out should run near that line, and stray from it by chance.`;
   return (
     <Panel title="Share still cutting">
       <div className="stack">
