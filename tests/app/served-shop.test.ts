@@ -54,5 +54,5 @@ it('names stand for the keys that entries carry', () => {
   expect(names.connection('3-8-medium')).toBe('3⁄8 medium pressure');
   expect(names.connection('1-high')).toBe('1 high pressure');
   expect(names.connection('what')).toBe('what');
-  expect([names.material('316-cw'), names.material('tin')]).toEqual(['316', 'tin']);
+  expect([names.material('316-cw'), names.material('tin')]).toEqual(['316 cold-worked', 'tin']);
 });

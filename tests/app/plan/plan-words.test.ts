@@ -100,9 +100,9 @@ it('leads each way out somewhere, and says where', () => {
     '/plan/orders#PO-1',
     '/tools/D-38-11',
     '/plan/jobs/J-1',
-    '/sizes',
-    '/setup',
-    '/setup',
+    '/sizes/new?size=1&service=high',
+    '/sizes/materials/new',
+    '/parts/new?kind=die',
   ]);
   expect(links[3]?.label).toBe('Order PO-1: expected in 12 days, Sat 14 Mar');
 });

@@ -57,7 +57,7 @@ describe('a tools file', () => {
     expect(check.errors.map(({ rowNo, column }) => [rowNo, column])).toEqual([
       [4, 'tool_id'],
       [5, 'kind'],
-      [6, 'kind'],
+      [6, 'hand'],
       [7, 'hand'],
       [8, 'hand'],
       [9, 'calibration_due'],
