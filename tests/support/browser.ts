@@ -37,7 +37,8 @@ export async function watchedPage(context: BrowserContext): Promise<{ page: Page
   const page = await context.newPage();
   const faults: string[] = [];
   page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') faults.push(`console: ${message.text()}`);
+    if (message.type() === 'error' || message.type() === 'warning')
+      faults.push(`console: ${message.text()} ${message.location().url}`);
   });
   page.on('pageerror', (error) => faults.push(`exception: ${error.message}`));
   page.on('response', (response) => {
