@@ -21,7 +21,7 @@ function whatIsWrong(blocker: Blocker, words: BlockerWords): string {
   const tools = blocker.toolIds.length > 0 ? ` (${blocker.toolIds.join(', ')})` : '';
   switch (blocker.kind) {
     case 'unknown-connection':
-      return "no table row for this size: add it from the fitting maker's manual";
+      return 'no table row for this size: add it from the fitting maker’s manual';
     case 'unknown-material':
       return 'this material is not in the table: add it before planning with it';
     case 'missing':

@@ -1,7 +1,6 @@
 import { kindDrawsOf } from '../ensemble/kind-draws';
 import { fitLife, type LifeFitInput } from '../life/fit-life';
 import type { LifeFit } from '../life/life-fit';
-import type { ExposurePart } from '../life/observation';
 import type { FlagVerdict, GroupEffect, GroupedBy, GroupFlag, LogRank } from './comparison';
 import { exposureAtMode } from './exposure-at-mode';
 import { groupEffect } from './group-effect';
@@ -53,17 +52,11 @@ function againstRest(
   edges: readonly GroupedEdge[],
   rest: LifeFitInput['histories'],
 ): LogRank {
-  const life = ({
-    before,
-    during,
-    end,
-  }: {
-    before: readonly ExposurePart[];
-    during: readonly ExposurePart[];
-    end: string;
-  }) => ({
+  // Parts last differently, and so do first edges and reground ones: each is held only against its like.
+  const life = ({ before, during, end, partId, regrinds }: LifeFitInput['histories'][number]) => ({
     age: exposureAtMode(fit, [...before, ...during]),
     worn: end === 'worn',
+    stratum: `${partId} ${regrinds}`,
   });
   return logRank([
     { groupId, lives: edges.map(({ history }) => life(history)) },

@@ -4,16 +4,22 @@ import { choleskyFactor, choleskySolve } from '../numeric/cholesky';
 import { gammaQ } from '../numeric/gamma';
 import type { LogRank } from './comparison';
 
-/** Lives of one group, in one unit of exposure. */
+/** A life, with what it may only be compared within: a 1/4 die is not held against a 9/16 one. */
+export interface StratifiedLife extends ObservedLife {
+  readonly stratum?: string | undefined;
+}
+
+/** Lives of one group, in one unit of exposure within each stratum. */
 export interface GroupedLives {
   readonly groupId: string;
-  readonly lives: readonly ObservedLife[];
+  readonly lives: readonly StratifiedLife[];
 }
 
 /**
  * Log-rank test of two or more groups: do they last alike? At every age at which something wore out, each group is expected
  * its share of those at risk; χ² = (O − E)ᵀV⁻¹(O − E) with the hypergeometric covariance, ties included, on one degree of
- * freedom less than there are groups with anything at risk at a wear-out.
+ * freedom less than there are groups with anything at risk at a wear-out. Lives are compared only within their stratum: O,
+ * E and V are summed over the strata.
  * Errors: throws on fewer than two groups (a bug). Without any wear-out χ² is 0 and p is 1.
  * Source: N. Mantel (1966); R. Peto and J. Peto, JRSS A 135 (1972).
  */
@@ -46,15 +52,28 @@ interface Tally {
 
 function tally(groups: readonly GroupedLives[]): Tally {
   const n = groups.length;
-  const ordered = groups
-    .flatMap(({ lives }, group) => lives.map(({ age, worn }) => ({ age, worn, group })))
-    .sort((a, b) => a.age - b.age);
-  const atRisk = Float64Array.from(groups, ({ lives }) => lives.length);
   const sums = {
     observed: new Float64Array(n),
     expected: new Float64Array(n),
     covariance: new Float64Array(n * n),
   };
+  const strata = new Set(groups.flatMap(({ lives }) => lives.map(({ stratum }) => stratum)));
+  for (const stratum of strata) {
+    addStratum(
+      sums,
+      groups.map(({ lives }) => lives.filter((life) => life.stratum === stratum)),
+    );
+  }
+  return sums;
+}
+
+/** The lives of one stratum, group by group, walked through by age. */
+function addStratum(sums: Tally, groups: readonly (readonly ObservedLife[])[]): void {
+  const n = groups.length;
+  const ordered = groups
+    .flatMap((lives, group) => lives.map(({ age, worn }) => ({ age, worn, group })))
+    .sort((a, b) => a.age - b.age);
+  const atRisk = Float64Array.from(groups, (lives) => lives.length);
   for (let i = 0; i < ordered.length; ) {
     const left = new Float64Array(n);
     const worn = new Float64Array(n);
@@ -67,7 +86,6 @@ function tally(groups: readonly GroupedLives[]): Tally {
     addAge(sums, atRisk, worn);
     for (let g = 0; g < n; g++) atRisk[g] = (atRisk[g] as number) - (left[g] as number);
   }
-  return sums;
 }
 
 /** One age at which d of N wore out: E = d·n/N, V = d·(N − d)/(N − 1)·(n/N)·(δ − n/N). */

@@ -77,8 +77,8 @@ function Found({ found }: { found: ShopComparisons }) {
       ) : null}
       <p className="fine">
         {flagRule(judged.length)} Life and chance allow for size, part, material and regrinds; the log-rank
-        test takes ages as they are. Which bottle of fluid a row was cut with is not written down, so fluids
-        are not compared.
+        test holds each edge only against edges of its own part and regrind. Which bottle of fluid a row was
+        cut with is not written down, so fluids are not compared.
       </p>
     </>
   );

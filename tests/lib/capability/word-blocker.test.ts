@@ -77,7 +77,7 @@ describe('wordBlocker', () => {
 
   it('never invents a size', () => {
     expect(say({ kind: 'unknown-connection' }, { role: null, toolIds: [] })).toBe(
-      "No table row for this size: add it from the fitting maker's manual.",
+      'No table row for this size: add it from the fitting maker’s manual.',
     );
   });
 });

@@ -23,6 +23,27 @@ it.each(reference.cases)('equals survdiff, $degreesOfFreedom degrees of freedom'
   });
 });
 
+// source: other-software. R survival::survdiff with strata(), tests/fixtures/compare/generate.R.
+it.each(reference.stratified)('compares only within a stratum, as survdiff with strata does', (entry) => {
+  const { group, stratum, time, worn } = entry;
+  const ids = [...new Set(group)].sort((a, b) => a - b);
+  const groups = ids.map((id) => ({
+    groupId: String(id),
+    lives: time.flatMap((age, i) =>
+      group[i] === id ? [{ age, worn: worn[i] === 1, stratum: String(stratum[i]) }] : [],
+    ),
+  }));
+  const within = logRank(groups);
+  expect(relativeMiss(within.chi2, entry.chi2)).toBeLessThan(1e-10);
+  expect(within.degreesOfFreedom).toBe(entry.degreesOfFreedom);
+  within.groups.forEach((row, i) => {
+    expect(relativeMiss(row.expected, entry.expected[i] ?? 0)).toBeLessThan(1e-10);
+  });
+  // Negative control: thrown together, sizes that last differently look like groups that do.
+  const together = logRank(grouped(group, time, worn));
+  expect(relativeMiss(together.chi2, entry.chi2)).toBeGreaterThan(0.01);
+});
+
 describe('without a difference to see', () => {
   const lives = [5, 7, 9].map((age) => ({ age, worn: true }));
 
