@@ -1,4 +1,5 @@
 import type { ImportColumn } from './column';
+import { WORK_COLUMNS } from './work-columns';
 
 /** The columns of a cuts file: one row is one row of the cut log, so many ends of one size in one material. */
 export const CUT_COLUMNS = [
@@ -23,27 +24,7 @@ export const CUT_COLUMNS = [
     help: 'The day it was cut, YYYY-MM-DD.',
     example: '2026-03-14',
   },
-  {
-    key: 'size',
-    also: ['tube size', 'od', 'tube od', 'size in'],
-    required: true,
-    help: 'The tube size in inches: 9/16, 9/16 in or 0.5625.',
-    example: '9/16 in',
-  },
-  {
-    key: 'service',
-    also: ['pressure', 'pressure service', 'pressure class'],
-    required: true,
-    help: 'medium or high.',
-    example: 'high',
-  },
-  {
-    key: 'material',
-    also: ['grade', 'tube material', 'alloy'],
-    required: true,
-    help: 'The tube’s material, by its key or its name in the shop’s table.',
-    example: '316L',
-  },
+  ...WORK_COLUMNS,
   {
     key: 'heat',
     also: ['heat number', 'heat no', 'cast'],
