@@ -72,5 +72,5 @@ function Counts({ tools }: { tools: readonly ToolRow[] }) {
     away > 0 ? `${away} away` : '',
     aside > 0 ? `${aside} set aside` : '',
   ].filter((word) => word !== '');
-  return words.length === 0 ? <strong>none</strong> : <span className="num">{words.join(', ')}</span>;
+  return words.length === 0 ? <strong>none</strong> : <span>{words.join(', ')}</span>;
 }
