@@ -6,7 +6,6 @@ import type { Belief } from '../shop/belief';
 import type { Connection, LifeGuess, Material, Part } from '../shop/noun';
 import type { EdgeKind } from '../shop/vocabulary';
 import { exposureOfEnd } from '../wear/connection-exposure';
-import { isEdgeKind } from './edge-histories';
 import type { ShopFacts } from './shop-facts';
 
 /** Key of the reference material of a shop that has none yet. */
@@ -85,7 +84,7 @@ export function firstGuesses(
 }
 
 function guessOf(guess: LifeGuess, part: Part, connection: Connection): FirstGuess {
-  const operation = isEdgeKind(part.role) && part.role === 'blade' ? 'cone' : 'thread';
+  const operation = part.role === 'blade' ? 'cone' : 'thread';
   return {
     partId: part.id,
     odIn: connection.odNum / connection.odDen,

@@ -1,7 +1,8 @@
 import type { Entry } from '../ledger/event';
 import type { LogEvent } from '../score/log-event';
+import { evidenceOfCause } from '../shop/end-evidence';
 import type { Connection, Part } from '../shop/noun';
-import { type CutOperation, type EdgeEnd, END_CAUSES } from '../shop/vocabulary';
+import type { CutOperation } from '../shop/vocabulary';
 import { fromMicro } from '../units/micro';
 import { isEdgeKind, partSizes } from './edge-histories';
 import type { ToolLog } from './stored-predictions';
@@ -83,7 +84,7 @@ function toolEvents(tool: {
           toolId,
           edgeNo,
           atMs: entry.serverAtMs,
-          how: evidenceOf(entry.payload.cause),
+          how: evidenceOfCause(entry.payload.cause),
         });
       case 'tool-moved':
         return entry.payload.to === 'lost'
@@ -119,8 +120,4 @@ function beginnings(
     began,
     { type: 'cut', toolId, edgeNo, atMs, ...counted, exposurePerEnd: fromMicro(exposureMicro) / ends },
   ];
-}
-
-function evidenceOf(cause: string): EdgeEnd {
-  return END_CAUSES.find(({ code }) => code === cause)?.end ?? 'removed-working';
 }

@@ -2,8 +2,8 @@ import type { Entry } from '../ledger/event';
 import { fixedCountSays } from '../score/fixed-count';
 import type { Prediction } from '../score/prediction';
 import { type EdgeSince, settled, settleToolFinishes } from '../score/settle-prediction';
+import { evidenceOfCause } from '../shop/end-evidence';
 import type { LifeGuess } from '../shop/noun';
-import { type EdgeEnd, END_CAUSES } from '../shop/vocabulary';
 
 /** A tool's standing entries in order, with the part it is. */
 export interface ToolLog {
@@ -68,7 +68,7 @@ function sinceIssue(after: readonly Entry[]): EdgeSince {
 function endOf(entries: readonly Entry[]): EdgeSince['ended'] {
   for (const entry of entries) {
     const atMs = entry.serverAtMs;
-    if (entry.kind === 'edge-ended') return { how: evidenceOf(entry.payload.cause), atMs };
+    if (entry.kind === 'edge-ended') return { how: evidenceOfCause(entry.payload.cause), atMs };
     if (entry.kind === 'tool-moved' && entry.payload.to === 'lost') return { how: 'lost', atMs };
   }
   return null;
@@ -76,8 +76,4 @@ function endOf(entries: readonly Entry[]): EdgeSince['ended'] {
 
 function broughtBack(next: Entry | undefined): EdgeSince['ended'] {
   return next === undefined ? null : { how: 'removed-working', atMs: next.serverAtMs };
-}
-
-function evidenceOf(cause: string): EdgeEnd {
-  return END_CAUSES.find(({ code }) => code === cause)?.end ?? 'removed-working';
 }

@@ -1,5 +1,6 @@
 import { ok, refuse } from '../../result';
-import { type EdgeEnd, END_CAUSES, type EndCause, type Role } from '../../shop/vocabulary';
+import { evidenceOfCause } from '../../shop/end-evidence';
+import type { Role } from '../../shop/vocabulary';
 import { addUse, cutToUse, holdsExactly } from '../edge-use';
 import { currentEdge, type EdgeRecord, newEdge } from '../tool-record';
 import { placed, standing, withEdge } from './place';
@@ -40,7 +41,7 @@ export const edgeEnded: ToolStep<'edge-ended'> = (tool, { cause, to }, entry) =>
   if (tool.state === 'scrapped' && to !== 'scrapped')
     return refuse('state', `${tool.id} is scrapped; reverse that entry if it was a mistake.`);
   if (to === 'regrind' && tool.role !== 'blade') return refuse('role', 'Only blades are reground.', 'to');
-  const ended: EdgeRecord = { ...edge, end: evidenceOf(cause), cause, endedAtMs: entry.serverAtMs };
+  const ended: EdgeRecord = { ...edge, end: evidenceOfCause(cause), cause, endedAtMs: entry.serverAtMs };
   return ok(withEdge(placed(tool, to, entry), ended));
 };
 
@@ -61,8 +62,4 @@ export const edgeRenewed: ToolStep<'edge-renewed'> = (tool, _payload, entry) => 
 
 function cuts(role: Role, operation: 'cone' | 'thread'): boolean {
   return role === (operation === 'cone' ? 'blade' : 'die');
-}
-
-function evidenceOf(code: EndCause): EdgeEnd {
-  return END_CAUSES.find((cause) => cause.code === code)?.end ?? 'removed-working';
 }
