@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { shopOutlook } from '@/app/_server/outlook';
 import { count, money } from '@/app/_shared/format';
 import { Breadcrumb, ButtonLink, EmptyState, HandText, Panel, Table, TitleBlock } from '@/app/_shared/ui';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { ROLE_LABEL, ROLES } from '@/lib/shop/vocabulary';
 
 export const dynamic = 'force-dynamic';

@@ -2,7 +2,7 @@ import type { Permit } from '../../lib/access/permit';
 import type { PayloadOf } from '../../lib/ledger/event';
 import { type Refusal, type Result, refuse } from '../../lib/result';
 import type { CorrectCut } from '../../lib/shop/command-input';
-import type { Cut } from '../../lib/shop/noun';
+import type { Cut } from '../../lib/shop/cut';
 import { toolKey } from '../../lib/shop/tool-id';
 import { decideCut } from '../../lib/wear/decide-cut';
 import { derivedId } from '../ledger/derived-id';

@@ -1,7 +1,7 @@
 import type { Permit } from '../../lib/access/permit';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import { idSizeText } from '../../lib/shop/id-size-text';
-import type { Part } from '../../lib/shop/noun';
+import type { Part } from '../../lib/shop/part';
 import type { CountIn } from '../../lib/shop/set-up-input';
 import { nextToolId } from '../../lib/shop/suggest-tool-id';
 import { toolKey } from '../../lib/shop/tool-id';

@@ -3,7 +3,7 @@ import type { CutRow } from '../../lib/import/read-cut-row';
 import type { Identified } from '../../lib/import/read-rows';
 import { type CutFactsOfRow, resolveCut, saysTheSame } from '../../lib/import/resolve-cut';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
-import type { Cut } from '../../lib/shop/noun';
+import type { Cut } from '../../lib/shop/cut';
 import { toolKey } from '../../lib/shop/tool-id';
 import { decideCut } from '../../lib/wear/decide-cut';
 import { type EntryRow, findEntryRow } from '../ledger/entry-row';

@@ -3,7 +3,7 @@ import type { JobRow } from '../../lib/import/read-job-row';
 import { makeRowIds } from '../../lib/import/row-id';
 import type { JobRecord } from '../../lib/ledger/job-history';
 import { type Refusal, type Result, refuse } from '../../lib/result';
-import { type Job, type JobLine, JobSchema } from '../../lib/shop/noun';
+import { type Job, type JobLine, JobSchema } from '../../lib/shop/job';
 import { derivedId } from '../ledger/derived-id';
 import { statement } from '../ledger/statements';
 import type { ImportRun } from './import-run';

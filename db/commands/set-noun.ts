@@ -5,7 +5,10 @@ import type { Draft, EntryEnvelope } from '../../lib/ledger/event';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import type { Belief } from '../../lib/shop/belief';
-import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
+import type { Costs } from '../../lib/shop/costs';
+import type { Connection, LifeGuess, Material, Person } from '../../lib/shop/noun';
+import type { Part } from '../../lib/shop/part';
+import type { Shop } from '../../lib/shop/shop-settings';
 import { inToMm } from '../../lib/units/inch-mm';
 import { derivedId } from '../ledger/derived-id';
 import { findEntryRow } from '../ledger/entry-row';
@@ -21,7 +24,8 @@ export type Noun =
   | { readonly noun: 'material'; readonly value: Material }
   | { readonly noun: 'part'; readonly value: Part }
   | { readonly noun: 'guess'; readonly value: LifeGuess }
-  | { readonly noun: 'belief'; readonly value: Belief };
+  | { readonly noun: 'belief'; readonly value: Belief }
+  | { readonly noun: 'costs'; readonly value: Costs };
 
 type Envelope = Omit<EntryEnvelope, 'subjectId'>;
 
@@ -80,6 +84,8 @@ function draftOf(envelope: Envelope, set: Noun): Draft {
       return { ...envelope, kind: 'material-set', subjectId: set.value.id, payload: set.value };
     case 'part':
       return { ...envelope, kind: 'part-set', subjectId: set.value.id, payload: set.value };
+    case 'costs':
+      return { ...envelope, kind: 'costs-set', subjectId: 'costs', payload: set.value };
     case 'belief':
       return { ...envelope, kind: 'belief-set', subjectId: set.value.kind, payload: set.value };
     case 'guess':

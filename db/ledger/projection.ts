@@ -6,6 +6,7 @@ import { saveJob, saveOrder } from './save-job';
 import {
   saveBelief,
   saveConnection,
+  saveCosts,
   saveGuess,
   saveMaterial,
   savePart,
@@ -25,6 +26,7 @@ const SAVE: Save = {
   part: savePart,
   guess: saveGuess,
   belief: saveBelief,
+  costs: saveCosts,
   job: saveJob,
   order: saveOrder,
   tool: saveTool,
@@ -43,6 +45,7 @@ const TABLES: Record<SubjectKind, readonly (readonly [table: string, column: str
   ],
   guess: [['life_guess', 'part_id']],
   belief: [['life_belief', 'kind']],
+  costs: [['shop_costs', 'id']],
   job: [
     ['job_line', 'job_id'],
     ['job', 'id'],
@@ -64,6 +67,7 @@ export const SAVE_ORDER: readonly SubjectKind[] = [
   'part',
   'guess',
   'belief',
+  'costs',
   'job',
   'order',
   'tool',

@@ -1,6 +1,9 @@
 import type { Database } from 'better-sqlite3';
 import type { Belief } from '../../lib/shop/belief';
-import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../../lib/shop/noun';
+import type { Costs } from '../../lib/shop/costs';
+import type { Connection, LifeGuess, Material, Person } from '../../lib/shop/noun';
+import type { Part } from '../../lib/shop/part';
+import type { Shop } from '../../lib/shop/shop-settings';
 import { bit, clear, insert, upsert } from './statements';
 
 export function saveShop(client: Database, id: string, shop: Shop): void {
@@ -89,4 +92,8 @@ export function saveGuess(client: Database, id: string, guess: LifeGuess): void 
 
 export function saveBelief(client: Database, kind: string, belief: Belief): void {
   upsert(client, 'life_belief', 'kind', { kind, data: JSON.stringify(belief) });
+}
+
+export function saveCosts(client: Database, id: string, costs: Costs): void {
+  upsert(client, 'shop_costs', 'id', { id, data: JSON.stringify(costs) });
 }

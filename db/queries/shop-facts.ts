@@ -2,7 +2,7 @@ import type { ShopFacts } from '../../lib/outlook/shop-facts';
 import type { Db } from '../open';
 import { listOpenLines } from './jobs';
 import { listOpenOrders } from './orders';
-import { findShop } from './shop';
+import { findCosts, findShop } from './shop';
 import { listBeliefs, listConnections, listLifeGuesses, listMaterials, listParts } from './tables';
 import { listEdges, listTools } from './tools';
 
@@ -11,6 +11,7 @@ export function readShopFacts(db: Db, { today }: { today: string }): ShopFacts {
   return db.$client.transaction(() => ({
     today,
     shop: findShop(db),
+    costs: findCosts(db),
     connections: listConnections(db),
     materials: listMaterials(db),
     parts: listParts(db),

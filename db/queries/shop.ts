@@ -1,8 +1,10 @@
 import { asc, eq } from 'drizzle-orm';
 import type { Actor } from '../../lib/access/actor';
-import type { Person, Shop } from '../../lib/shop/noun';
+import { type Costs, DEFAULT_COSTS } from '../../lib/shop/costs';
+import type { Person } from '../../lib/shop/noun';
+import type { Shop } from '../../lib/shop/shop-settings';
 import type { Db } from '../open';
-import { person, shop } from '../schema';
+import { person, shop, shopCosts } from '../schema';
 
 /** The shop's own settings; undefined until it has been set up. */
 export function findShop(db: Db): Shop | undefined {
@@ -10,6 +12,11 @@ export function findShop(db: Db): Shop | undefined {
   if (row === undefined) return undefined;
   const { id: _id, ...settings } = row;
   return settings;
+}
+
+/** What things cost the shop; the first guesses until it has said so. */
+export function findCosts(db: Db): Costs {
+  return db.select().from(shopCosts).get()?.data ?? DEFAULT_COSTS;
 }
 
 /** Everyone whose name can be chosen, by role and name. */

@@ -1,6 +1,7 @@
 import { asc, eq } from 'drizzle-orm';
 import type { Belief } from '../../lib/shop/belief';
-import type { Connection, LifeGuess, Material, Part } from '../../lib/shop/noun';
+import type { Connection, LifeGuess, Material } from '../../lib/shop/noun';
+import type { Part } from '../../lib/shop/part';
 import type { Db } from '../open';
 import { connection, lifeBelief, lifeGuess, material, part, partFit, partPermit } from '../schema';
 

@@ -1,4 +1,5 @@
 import { real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import type { Costs } from '../../lib/shop/costs';
 import type { PersonRole } from '../../lib/shop/noun';
 
 /** One row: the shop's own settings. */
@@ -10,6 +11,12 @@ export const shop = sqliteTable('shop', {
   requiredProbability: real('required_probability').notNull(),
   requiredProbabilityPrecious: real('required_probability_precious').notNull(),
   fluidWasteFactor: real('fluid_waste_factor').notNull(),
+});
+
+/** One row: what things cost the shop, where it has said so. */
+export const shopCosts = sqliteTable('shop_costs', {
+  id: text('id').$type<'costs'>().primaryKey().notNull(),
+  data: text('data', { mode: 'json' }).$type<Costs>().notNull(),
 });
 
 /** The people whose names can be chosen. */

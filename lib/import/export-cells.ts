@@ -1,7 +1,10 @@
 import { dayOfMs } from '../calendar/day';
 import type { JobRecord } from '../ledger/job-history';
 import type { ToolRecord } from '../ledger/tool-record';
-import type { Connection, Cut, JobLine, Part } from '../shop/noun';
+import type { Cut } from '../shop/cut';
+import type { JobLine } from '../shop/job';
+import type { Connection } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { fractionAscii } from '../units/fraction-text';
 import type { CutColumn } from './cut-columns';
 import { type EdgeEnding, edgeEndingText } from './edge-ending';

@@ -1,5 +1,5 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
-import type { Part } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { ROLE_LABEL } from '../shop/vocabulary';
 import type { Rational } from '../units/rational';
 import { quoteCell } from './cell-value';

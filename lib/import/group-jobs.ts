@@ -1,5 +1,5 @@
 import { connectionKey } from '../shop/connection-text';
-import type { Job, JobLine } from '../shop/noun';
+import type { Job, JobLine } from '../shop/job';
 import type { JobRow } from './read-job-row';
 import { findConnection, findMaterial, type ShopIndex, sizeServiceText } from './shop-index';
 

@@ -1,7 +1,7 @@
 import { dayNumber, dayOfMs } from '../calendar/day';
 import { ok, type Refusal, type Result } from '../result';
 import type { LogCut } from '../shop/command-input';
-import type { Cut } from '../shop/noun';
+import type { Cut } from '../shop/cut';
 import type { CutRow } from './read-cut-row';
 import { findConnection, findMaterial, type ShopIndex } from './shop-index';
 

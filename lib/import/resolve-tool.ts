@@ -1,6 +1,6 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { ReceiveTool } from '../shop/command-input';
-import type { Part } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { findPart } from './find-part';
 import type { ToolRow } from './read-tool-row';
 import { findConnection, findMaterial, type ShopIndex } from './shop-index';

@@ -1,6 +1,7 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
 import { connectionText } from '../shop/connection-text';
-import type { Connection, Material, Part, Person } from '../shop/noun';
+import type { Connection, Material, Person } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { SERVICE_LABEL, type Service } from '../shop/vocabulary';
 import { fractionAscii } from '../units/fraction-text';
 import type { Rational } from '../units/rational';

@@ -1,4 +1,4 @@
-import type { Cut } from '../shop/noun';
+import type { Cut } from '../shop/cut';
 import type { EdgeRecord, EdgeUse } from './tool-record';
 
 /** The use that one logged row adds to an edge. */

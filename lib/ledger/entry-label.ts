@@ -9,6 +9,7 @@ export const ENTRY_LABEL: Record<EntryKind | 'entry-reversed', string> = {
   'part-set': 'part',
   'life-guess-set': 'first guess of its life',
   'belief-set': 'belief before the log',
+  'costs-set': 'costs',
   'job-set': 'job plan',
   'job-closed': 'closing of the job',
   'order-placed': 'order',

@@ -1,27 +1,27 @@
 import { z } from 'zod';
 import { BeliefSchema } from '../shop/belief';
+import { CalibrationSchema } from '../shop/calibration';
+import { CostsSchema } from '../shop/costs';
+import { CutSchema } from '../shop/cut';
 import { dayField } from '../shop/field';
+import { FluidLevelSchema, FluidOpenedSchema } from '../shop/fluid-entry';
+import { JobSchema } from '../shop/job';
 import {
-  CalibrationSchema,
   ConnectionSchema,
-  CutSchema,
   EdgeEndSchema,
-  FluidLevelSchema,
-  FluidOpenedSchema,
   IssueSchema,
-  JobSchema,
   LifeGuessSchema,
   MaterialSchema,
   MoveSchema,
-  OrderSchema,
-  PartSchema,
   PersonSchema,
   ReadingSchema,
   ReceiptSchema,
   RenewalSchema,
   ReturnSchema,
-  ShopSchema,
 } from '../shop/noun';
+import { OrderSchema } from '../shop/order';
+import { PartSchema } from '../shop/part';
+import { ShopSchema } from '../shop/shop-settings';
 
 /**
  * Everything that can happen. The ledger holds nothing else, so this file is the whole history of a shop in outline.
@@ -33,6 +33,7 @@ export const ENTRY = {
   'connection-set': { subject: 'connection', payload: ConnectionSchema },
   'material-set': { subject: 'material', payload: MaterialSchema },
   'part-set': { subject: 'part', payload: PartSchema },
+  'costs-set': { subject: 'costs', payload: CostsSchema },
   'belief-set': { subject: 'belief', payload: BeliefSchema },
   'life-guess-set': { subject: 'guess', payload: LifeGuessSchema },
   'job-set': { subject: 'job', payload: JobSchema },

@@ -1,6 +1,9 @@
 import { ok, type Refusal, type Result } from '../result';
 import type { Belief } from '../shop/belief';
-import type { Connection, LifeGuess, Material, Part, Person, Shop } from '../shop/noun';
+import type { Costs } from '../shop/costs';
+import type { Connection, LifeGuess, Material, Person } from '../shop/noun';
+import type { Part } from '../shop/part';
+import type { Shop } from '../shop/shop-settings';
 import type { Entry, SubjectKind } from './event';
 import { evolveJob, type JobRecord } from './job-history';
 import { evolveOrder, type OrderRecord } from './order-history';
@@ -17,6 +20,7 @@ export interface RecordOf {
   part: Part;
   guess: LifeGuess;
   belief: Belief;
+  costs: Costs;
   job: JobRecord;
   order: OrderRecord;
   tool: ToolRecord;
@@ -42,6 +46,7 @@ const EVOLVE: Evolve = {
   part: evolvePart,
   guess: replaced<'guess'>,
   belief: replaced<'belief'>,
+  costs: replaced<'costs'>,
   job: evolveJob,
   order: evolveOrder,
   tool: evolveTool,

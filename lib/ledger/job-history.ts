@@ -1,5 +1,5 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
-import type { Job } from '../shop/noun';
+import type { Job } from '../shop/job';
 import type { Entry } from './event';
 
 /** A job with how it stands. */

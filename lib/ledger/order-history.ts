@@ -1,5 +1,5 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
-import type { Order } from '../shop/noun';
+import type { Order } from '../shop/order';
 import type { Entry } from './event';
 
 /** An order with what came of it. The promised day is kept: it judges the supplier. */

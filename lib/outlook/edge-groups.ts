@@ -1,5 +1,6 @@
 import type { ExposurePart } from '../life/observation';
-import type { Cut, Part } from '../shop/noun';
+import type { Cut } from '../shop/cut';
+import type { Part } from '../shop/part';
 import { fromMicro } from '../units/micro';
 import type { ToolLog } from './stored-predictions';
 

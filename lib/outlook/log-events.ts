@@ -1,7 +1,8 @@
 import type { Entry } from '../ledger/event';
 import type { LogEvent } from '../score/log-event';
 import { evidenceOfCause } from '../shop/end-evidence';
-import type { Connection, Part } from '../shop/noun';
+import type { Connection } from '../shop/noun';
+import type { Part } from '../shop/part';
 import type { CutOperation } from '../shop/vocabulary';
 import { fromMicro } from '../units/micro';
 import { isEdgeKind, partSizes } from './edge-histories';

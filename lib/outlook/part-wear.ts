@@ -1,6 +1,7 @@
 import { type Band, bandOf } from '../ensemble/reasons';
 import type { EdgeCounts } from '../life/life-fit';
-import type { Connection, LifeGuess, Part } from '../shop/noun';
+import type { Connection, LifeGuess } from '../shop/noun';
+import type { Part } from '../shop/part';
 import type { EdgeKind } from '../shop/vocabulary';
 import { exposureOfEnd } from '../wear/connection-exposure';
 import { isEdgeKind, isUnknownStart, partSizes } from './edge-histories';

@@ -1,6 +1,9 @@
 import type { EdgeReading, EdgeUse } from '../ledger/tool-record';
 import type { Belief } from '../shop/belief';
-import type { Connection, LifeGuess, Material, Opening, Part, Shop } from '../shop/noun';
+import type { Costs } from '../shop/costs';
+import type { Connection, LifeGuess, Material, Opening } from '../shop/noun';
+import type { Part } from '../shop/part';
+import type { Shop } from '../shop/shop-settings';
 import type { EdgeEnd, Hand, Operation, Role, ToolState } from '../shop/vocabulary';
 
 /** An edge with what it has cut, as the record has it. */
@@ -56,6 +59,8 @@ export interface OrderFacts {
 export interface ShopFacts {
   readonly today: string;
   readonly shop: Shop | undefined;
+  /** What things cost the shop, where that is asked for. */
+  readonly costs?: Costs;
   readonly connections: readonly Connection[];
   readonly materials: readonly Material[];
   readonly parts: readonly Part[];

@@ -1,6 +1,6 @@
 import { setNeeds } from '../capability/complete-set';
 import type { Blocker } from '../capability/line-verdict';
-import type { Part } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { OPERATIONS, type Role } from '../shop/vocabulary';
 import type { LineFacts, OrderFacts, ShopFacts } from './shop-facts';
 

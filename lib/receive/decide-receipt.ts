@@ -2,14 +2,9 @@ import type { PayloadOf } from '../ledger/event';
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { ReceiveTool } from '../shop/command-input';
 import { connectionText } from '../shop/connection-text';
-import {
-  type Connection,
-  type Material,
-  type Opening,
-  type Order,
-  type Part,
-  ReceiptSchema,
-} from '../shop/noun';
+import { type Connection, type Material, type Opening, ReceiptSchema } from '../shop/noun';
+import type { Order } from '../shop/order';
+import type { Part } from '../shop/part';
 import { clashingToolId, isMarkable } from '../shop/tool-id';
 import { CALIBRATED_ROLES } from '../shop/vocabulary';
 import { rowExposureMicro } from '../wear/connection-exposure';

@@ -1,4 +1,5 @@
-import type { Connection, Material, Part } from '../shop/noun';
+import type { Connection, Material } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { sizeKey, sizeLabel } from '../shop/size';
 import { HAND_LABEL, ROLE_LABEL, type Role, SERVICE_LABEL } from '../shop/vocabulary';
 import { threadDesignation } from '../thread/designation';

@@ -1,4 +1,5 @@
-import type { Connection, LifeGuess, Material, Part } from '../shop/noun';
+import type { Connection, LifeGuess, Material } from '../shop/noun';
+import type { Part } from '../shop/part';
 import { completeSetParts } from './complete-set-parts';
 import { firstGuesses } from './first-guesses';
 import { SHIPPED_MATERIALS } from './materials';

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { CalibrationSchema } from './calibration';
+import { rejectsField } from './cut';
 import {
   countField,
   dayField,
@@ -11,19 +13,10 @@ import {
   textField,
   yesNoField,
 } from './field';
-import {
-  CalibrationSchema,
-  EdgeEndSchema,
-  FluidLevelSchema,
-  FluidOpenedSchema,
-  IssueSchema,
-  JobSchema,
-  MoveSchema,
-  OrderSchema,
-  RETURN_CONDITIONS,
-  ReadingSchema,
-  rejectsField,
-} from './noun';
+import { FluidLevelSchema, FluidOpenedSchema } from './fluid-entry';
+import { JobSchema } from './job';
+import { EdgeEndSchema, IssueSchema, MoveSchema, RETURN_CONDITIONS, ReadingSchema } from './noun';
+import { OrderSchema } from './order';
 
 /**
  * What each command takes, parsed once at the door. `entryId` and `deviceAtMs` are made on the device; a command that

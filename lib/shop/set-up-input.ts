@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { BeliefSchema } from './belief';
 import { countField, dayField, entryIdField, keyField, momentField } from './field';
-import { LifeGuessSchema, MaterialSchema, PartSchema, PersonSchema, ShopSchema } from './noun';
+import { LifeGuessSchema, MaterialSchema, PersonSchema } from './noun';
+import { PartSchema } from './part';
+import { ShopSchema } from './shop-settings';
 
 /** What the set-up screens send. Each writes several entries under one entry ID, all or none. */
 const entered = { entryId: entryIdField, deviceAtMs: momentField('The device’s clock') };

@@ -4,7 +4,8 @@ import { completeSetParts } from '../../lib/shipped/complete-set-parts';
 import { SHIPPED_CONNECTIONS } from '../../lib/shipped/connections';
 import { firstGuesses } from '../../lib/shipped/first-guesses';
 import { SHIPPED_MATERIALS, TITANIUM_ID } from '../../lib/shipped/materials';
-import type { LifeGuess, Part } from '../../lib/shop/noun';
+import type { LifeGuess } from '../../lib/shop/noun';
+import type { Part } from '../../lib/shop/part';
 import { CALIBRATED_ROLES, type Role } from '../../lib/shop/vocabulary';
 import { type Act, act } from './act';
 import { type Calendar, monthDay } from './calendar';
@@ -73,7 +74,7 @@ function set(noun: Noun, when: { atMs: number; by: Actor; reason?: string; mark?
 }
 
 function keyOf(noun: Noun): string {
-  if (noun.noun === 'shop') return 'shop';
+  if (noun.noun === 'shop' || noun.noun === 'costs') return noun.noun;
   if (noun.noun === 'belief') return noun.value.kind;
   return noun.noun === 'guess' ? noun.value.partId : noun.value.id;
 }

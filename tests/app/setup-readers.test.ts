@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import { keyFromName } from '@/app/_shared/form/key-from-name';
 import { countedParts, guessRows, personOf, shopOf, tickedSizes } from '@/app/setup/form-readers';
-import { ShopSchema } from '@/lib/shop/noun';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 
 function form(fields: Readonly<Record<string, string | readonly string[]>>): FormData {
   const data = new FormData();

@@ -6,7 +6,7 @@ import { type Db, openDb } from '@/db/open';
 import { readShopFacts } from '@/db/queries/shop-facts';
 import type { ImportKind } from '@/lib/import/column';
 import { computeOutlook } from '@/lib/outlook/outlook';
-import { ShopSchema } from '@/lib/shop/noun';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 import { EXAMPLE_DAYS, exampleFiles } from '@/seed/example-shop';
 import { importText } from '@/tests/support/csv-import';
 import { may, must } from '@/tests/support/db';

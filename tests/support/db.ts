@@ -6,7 +6,8 @@ import type { Actor } from '@/lib/access/actor';
 import { type Action, type Permit, permit } from '@/lib/access/permit';
 import type { Result } from '@/lib/result';
 import { ReceiveToolInput } from '@/lib/shop/command-input';
-import type { Connection, Material, Part, Person } from '@/lib/shop/noun';
+import type { Connection, Material, Person } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 
 /** 2026-03-02 08:00 UTC: the moment that all test shops live at unless a test says otherwise. */
 export const NOW_MS = Date.UTC(2026, 2, 2, 8);

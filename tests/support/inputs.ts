@@ -1,6 +1,11 @@
 import type { ZodType } from 'zod';
 import * as input from '@/lib/shop/command-input';
+import { CostsSchema, DEFAULT_COSTS } from '@/lib/shop/costs';
+import { JobLineSchema } from '@/lib/shop/job';
 import * as noun from '@/lib/shop/noun';
+import { OrderSchema } from '@/lib/shop/order';
+import { PartSchema } from '@/lib/shop/part';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 import { HIGH, MATERIALS, NOW_MS, part } from './db';
 
 const about = { entryId: 'entry-000001', deviceAtMs: NOW_MS, reason: 'a note', toolId: 'D-56-01' };
@@ -57,17 +62,18 @@ export const TAKEN: Record<string, readonly [schema: ZodType<object>, value: obj
   SlipOrderInput: [input.SlipOrderInput, { ...entered, orderId: 'PO-1', expectedOnDay: '2026-03-20' }],
   ReverseEntryInput: [input.ReverseEntryInput, { ...entered, targetId: 'entry-000002' }],
   ShopSchema: [
-    noun.ShopSchema,
+    ShopSchema,
     {
       ...{ name: 'Shop', units: 'in', currency: 'USD', fluidWasteFactor: 3 },
       ...{ requiredProbability: 0.9, requiredProbabilityPrecious: 0.95 },
     },
   ],
+  CostsSchema: [CostsSchema, DEFAULT_COSTS],
   PersonSchema: [noun.PersonSchema, { id: 'lee', name: 'Lee', role: 'lead' }],
   ConnectionSchema: [noun.ConnectionSchema, HIGH],
   MaterialSchema: [noun.MaterialSchema, MATERIALS[0] ?? {}],
   PartSchema: [
-    noun.PartSchema,
+    PartSchema,
     part({
       id: 'p',
       role: 'fluid',
@@ -82,8 +88,8 @@ export const TAKEN: Record<string, readonly [schema: ZodType<object>, value: obj
     noun.LifeGuessSchema,
     { partId: 'die-56', connectionId: HIGH.id, ends: 150, giveOrTake: 2 },
   ],
-  JobLineSchema: [noun.JobLineSchema, line],
-  OrderSchema: [noun.OrderSchema, order],
+  JobLineSchema: [JobLineSchema, line],
+  OrderSchema: [OrderSchema, order],
 };
 
 /** What nobody means to send, but somebody will. */

@@ -3,7 +3,7 @@ import type { LineFacts, OrderFacts, ShopFacts, ToolFacts } from '@/lib/outlook/
 import { completeSetParts } from '@/lib/shipped/complete-set-parts';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import { SHIPPED_MATERIALS } from '@/lib/shipped/materials';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 
 /** Day 1 of every hand-built record. */
 export const TODAY = '2026-03-02';

@@ -47,6 +47,7 @@ const WORDS: Record<string, Words> = {
   'part-set': (p) => `part: ${p.name}`,
   'life-guess-set': (p) => `first guess: about ${p.ends} ends, give or take a factor of ${p.giveOrTake}`,
   'belief-set': (p) => `what is believed of ${p.kind === 'blade' ? 'blades' : 'dies'} before the log`,
+  'costs-set': () => 'what things cost the shop',
   'job-set': (p) => `job planned: ${p.title || p.id}, ${count((p.lines as unknown[]).length, 'line')}`,
   'job-closed': (p) => `job ${p.how}`,
   'order-placed': (p) => `ordered ${p.quantity}, expected ${p.expectedOnDay}`,

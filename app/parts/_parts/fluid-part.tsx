@@ -1,6 +1,6 @@
 import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { NumberField, type Option, Select } from '@/app/_shared/ui';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { Ticks } from './ticks';
 
 const CHLORINATED = [

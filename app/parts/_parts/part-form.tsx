@@ -3,7 +3,7 @@
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { Field, NumberField, type Option, Select, SubmitButton } from '@/app/_shared/ui';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import type { Role } from '@/lib/shop/vocabulary';
 import { setPartAction } from '../actions';
 import { FluidPart } from './fluid-part';

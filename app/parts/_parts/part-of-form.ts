@@ -1,7 +1,7 @@
 import { checked, number, numberOrNull, text, textOrNull } from '@/app/_server/form-fields';
 import { keyFromName } from '@/app/_shared/form/key-from-name';
 import { ok, type Result, refuse } from '@/lib/result';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 
 /**
  * The part that a form says; zod judges it afterwards. A part that the shop has keeps its kind and its key; a new one takes

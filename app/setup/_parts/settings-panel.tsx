@@ -3,7 +3,7 @@
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { Field, NumberField, Panel, Select, SubmitButton } from '@/app/_shared/ui';
-import type { Shop } from '@/lib/shop/noun';
+import type { Shop } from '@/lib/shop/shop-settings';
 import { setShopAction } from '../actions';
 import { UNIT_OPTIONS } from './options';
 

@@ -4,7 +4,8 @@ import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
 import { Panel, SizeText, Table } from '@/app/_shared/ui';
 import type { ToolRow } from '@/db/queries/tools';
 import type { Outlook } from '@/lib/outlook/outlook';
-import type { Connection, Part } from '@/lib/shop/noun';
+import type { Connection } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import type { Role } from '@/lib/shop/vocabulary';
 
 const GROUPS: readonly { key: string; header: string; roles: readonly Role[] }[] = [

@@ -1,5 +1,5 @@
 import type { ToolRow } from '@/db/queries/tools';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { tidyToolId, toolKey } from '@/lib/shop/tool-id';
 import { ROLES, type Role, TOOL_STATES, type ToolState } from '@/lib/shop/vocabulary';
 

@@ -6,7 +6,7 @@ import type { ToolRow } from '@/db/queries/tools';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { fluidExpiresOnDay } from '@/lib/outlook/plan-facts';
 import { connectionText } from '@/lib/shop/connection-text';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import type { ToolFilter } from './tool-filter';
 

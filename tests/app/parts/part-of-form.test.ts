@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { partOfForm } from '@/app/parts/_parts/part-of-form';
 import { completeSetParts } from '@/lib/shipped/complete-set-parts';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
-import { PartSchema } from '@/lib/shop/noun';
+import { PartSchema } from '@/lib/shop/part';
 
 const [first] = SHIPPED_CONNECTIONS;
 if (first === undefined) throw new Error('there are shipped connections');

@@ -1,7 +1,7 @@
 import { beforeEach, expect, it } from 'vitest';
 import { type Noun, setNoun } from '@/db/commands/set-noun';
 import type { Db } from '@/db/open';
-import { ShopSchema } from '@/lib/shop/noun';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 import { DIE, dump, ENV, envelope, HIGH, may, must, sentence, testShop } from '../../support/db';
 import { row } from '../../support/send';
 

@@ -5,6 +5,7 @@ import { findShop } from '@/db/queries/shop';
 import { readShopFacts } from '@/db/queries/shop-facts';
 import { listConnections, listLifeGuesses, listMaterials, listParts } from '@/db/queries/tables';
 import { listEdges, listTools } from '@/db/queries/tools';
+import { DEFAULT_COSTS } from '@/lib/shop/costs';
 import { must, testDb } from '../../support/db';
 import { ownShop } from '../../support/own-shop';
 import { sender } from '../../support/send';
@@ -51,7 +52,7 @@ it('readShopFacts reads the whole record at once', () => {
 
 // source: hand. Stated.
 it('an empty record has no facts, and is still one', () => {
-  const { shop, today, ...lists } = readShopFacts(testDb(), { today: '2026-03-02' });
-  expect([shop, today]).toEqual([undefined, '2026-03-02']);
+  const { shop, costs, today, ...lists } = readShopFacts(testDb(), { today: '2026-03-02' });
+  expect([shop, costs, today]).toEqual([undefined, DEFAULT_COSTS, '2026-03-02']);
   expect(Object.values(lists).every((list) => list.length === 0)).toBe(true);
 });

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { setNoun } from '@/db/commands/set-noun';
 import { findActor, findShop, listPeople } from '@/db/queries/shop';
-import { ShopSchema } from '@/lib/shop/noun';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 import { ENV, envelope, may, must, testDb, testShop } from '../../support/db';
 
 const shop = ShopSchema.parse({ name: 'A shop', units: 'mm', fluidWasteFactor: 4 });

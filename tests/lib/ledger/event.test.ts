@@ -6,7 +6,19 @@ it('every kind of entry is about one kind of subject', () => {
   expect(subjectOf('life-guess-set')).toBe('guess');
   const kinds = Object.keys(ENTRY) as EntryKind[];
   expect(new Set(kinds.map(subjectOf))).toEqual(
-    new Set(['shop', 'person', 'connection', 'material', 'part', 'guess', 'belief', 'job', 'order', 'tool']),
+    new Set([
+      'shop',
+      'person',
+      'connection',
+      'material',
+      'part',
+      'guess',
+      'belief',
+      'costs',
+      'job',
+      'order',
+      'tool',
+    ]),
   );
 });
 

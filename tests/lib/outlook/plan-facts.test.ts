@@ -13,7 +13,7 @@ import {
   sizeProbes,
 } from '@/lib/outlook/plan-facts';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
-import { ShopSchema } from '@/lib/shop/noun';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 import { lineFacts, orderFacts, setParts, shopRecord, TODAY, toolFacts } from '../../support/shop-record';
 
 const connection = SHIPPED_CONNECTIONS.find(({ id }) => id === '3-8-medium');

@@ -3,7 +3,7 @@ import { setNeeds } from '@/lib/capability/complete-set';
 import { completeSetParts } from '@/lib/shipped/complete-set-parts';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import { SHIPPED_MATERIALS } from '@/lib/shipped/materials';
-import { PartSchema } from '@/lib/shop/noun';
+import { PartSchema } from '@/lib/shop/part';
 import type { Role } from '@/lib/shop/vocabulary';
 
 /** Bound to no size: such a part names none. */

@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
-import { CutSchema, JobLineSchema, ShopSchema } from '@/lib/shop/noun';
+import { CutSchema } from '@/lib/shop/cut';
+import { JobLineSchema } from '@/lib/shop/job';
+import { ShopSchema } from '@/lib/shop/shop-settings';
 import { cut } from '../../support/entry';
 import { TAKEN } from '../../support/inputs';
 

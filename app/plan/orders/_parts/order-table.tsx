@@ -4,7 +4,7 @@ import { newStamp } from '@/app/_server/entry-stamp';
 import { dayText, dueText, inDays } from '@/app/_shared/format';
 import { HandText, Table } from '@/app/_shared/ui';
 import type { OrderRow } from '@/db/queries/orders';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { SlipForm } from './slip-form';
 import { slipWords } from './slip-words';
 

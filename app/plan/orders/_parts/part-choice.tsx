@@ -1,5 +1,5 @@
 import { Button, Panel, Select } from '@/app/_shared/ui';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { ROLE_LABEL, ROLES } from '@/lib/shop/vocabulary';
 
 /** First what is ordered. A GET form: the address can be kept, and it works without script. */

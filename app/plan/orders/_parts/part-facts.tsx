@@ -3,7 +3,7 @@ import { count, listWords, money } from '@/app/_shared/format';
 import { HandText, KeyValue, Panel } from '@/app/_shared/ui';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 
 /** The part spelled out as the order must spell it: designation, hand in words, what it fits, supplier. */
 export function PartFacts({ part, outlook }: { readonly part: Part; readonly outlook: Outlook }) {

@@ -3,7 +3,7 @@ import { Button, NumberField, Panel, Select } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { type CutInHand, endsLeftOn, linesFor } from './cut-in-hand';
 
 /** Asks the same question for another job, size or material. Plain links and a GET form: the address can be kept. */

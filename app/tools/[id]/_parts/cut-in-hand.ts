@@ -1,7 +1,8 @@
 import type { Outlook } from '@/lib/outlook/outlook';
 import { endsLeftFor } from '@/lib/outlook/plan-facts';
 import type { LineFacts } from '@/lib/outlook/shop-facts';
-import type { Connection, Material, Part } from '@/lib/shop/noun';
+import type { Connection, Material } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import type { CutOperation } from '@/lib/shop/vocabulary';
 
 /** What the technician is about to cut with this tool: a line of the plan, or a size, material and count of their own. */

@@ -1,7 +1,7 @@
 import type { ToolRow } from '@/db/queries/tools';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
 import type { Outlook } from '@/lib/outlook/outlook';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { AskForm } from './ask-form';
 import type { CutInHand } from './cut-in-hand';
 import { LogPanel } from './log-panel';

@@ -5,7 +5,7 @@ import { materialWords } from '@/app/_shared/words/material-words';
 import type { ToolRow } from '@/db/queries/tools';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { type CutInHand, endsLeftOn, linesFor } from './cut-in-hand';
 import { LogCutForm } from './log-cut-form';
 

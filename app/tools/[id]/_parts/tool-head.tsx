@@ -5,7 +5,7 @@ import type { ToolRow } from '@/db/queries/tools';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
 import { fluidExpiresOnDay } from '@/lib/outlook/plan-facts';
 import type { EdgeFacts } from '@/lib/outlook/shop-facts';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import { fromMicro } from '@/lib/units/micro';
 import type { CutInHand } from './cut-in-hand';

@@ -2,7 +2,7 @@ import { materialWords } from '@/app/_shared/words/material-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
 import { idSizeText } from '@/lib/shop/id-size-text';
-import type { Part } from '@/lib/shop/noun';
+import type { Part } from '@/lib/shop/part';
 import { suggestToolId } from '@/lib/shop/suggest-tool-id';
 import { CALIBRATED_ROLES } from '@/lib/shop/vocabulary';
 
