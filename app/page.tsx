@@ -1,6 +1,7 @@
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { lineLabeller, planRows } from '@/app/plan/_parts/plan-rows';
-import { shopDb, shopName } from '@/db/client';
+import { shopName } from '@/db/client';
 import { listOpenLines } from '@/db/queries/jobs';
 import { decisions } from '@/lib/outlook/decisions';
 import { DecisionList } from './_today/decision-list';
@@ -14,10 +15,10 @@ import { SizeStrip } from './_today/size-strip';
 export const dynamic = 'force-dynamic';
 
 /** Today: the worst blocker and what to do about it, the other decisions, every size in use, the open jobs. */
-export default function TodayPage() {
-  const outlook = shopOutlook();
+export default async function TodayPage() {
+  const { outlook, db, asOfMs } = await shopView();
   const { connections, tools, today } = outlook.facts;
-  const lines = listOpenLines(shopDb());
+  const lines = listOpenLines(db);
   if (connections.length === 0 || (tools.length === 0 && lines.length === 0))
     return <FirstSteps outlook={outlook} lineCount={lines.length} />;
   const rows = planRows(outlook, lines);
@@ -27,6 +28,7 @@ export default function TodayPage() {
   const shared = { outlook, rows, lineLabel: lineLabeller(lines) };
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <Headline {...shared} worst={worst} />
       {shopName() === 'demo' ? <DemoLine /> : null}
       <DecisionList {...shared} decisions={worst === undefined ? all : others} />

@@ -17,9 +17,14 @@ const holder = globalThis as { [KEY]?: Opened };
 
 /** The database of the shop being served, opened at first use. */
 export function shopDb(): Db {
-  const { db, file } = openedShop();
+  return servedShop().db;
+}
+
+/** The same with the name of the shop and, where the database is a file, its path. */
+export function servedShop(): { name: ShopName; db: Db; path: string | undefined } {
+  const { name, db, file } = openedShop();
   if (file !== undefined) requireInPlace(file);
-  return db;
+  return { name, db, path: file?.path };
 }
 
 /** Which shop is being served: the demo, or one's own. */

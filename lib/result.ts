@@ -11,6 +11,8 @@ export interface Refusal {
   readonly code: string;
   readonly sentence: string;
   readonly field?: string;
+  /** A length whose unit has slipped: what was meant, so that a form can offer it at one press. */
+  readonly meant?: { readonly figure: string; readonly unit: 'mm' | 'in' };
 }
 
 export function ok<T>(value: T): { readonly ok: true; readonly value: T } {

@@ -1,4 +1,5 @@
 import type { Db } from '../db/open';
+import { acceptanceActs } from './demo/acceptances';
 import { play } from './demo/act';
 import { BladeBench } from './demo/blade-bench';
 import { calendarOf } from './demo/calendar';
@@ -8,6 +9,7 @@ import { equipmentActs } from './demo/equipment';
 import { fluidActs } from './demo/fluids';
 import { gaugeActs } from './demo/gauges';
 import { setUpActs } from './demo/set-up';
+import { threadReadingActs } from './demo/thread-readings';
 import { todayActs } from './demo/today';
 import { chanceOf } from './random';
 
@@ -27,7 +29,7 @@ export interface DemoEnv {
 export function seedDemo(db: Db, { now, newId }: DemoEnv): void {
   const calendar = calendarOf(now);
   const bench = new BladeBench(calendar, chanceOf('demo blades 221'));
-  const { acts, use } = cutJobs(calendar, chanceOf('demo jobs'), bench);
+  const { acts, use, rows } = cutJobs(calendar, chanceOf('demo jobs'), bench);
   const story = [
     ...setUpActs(calendar),
     ...equipmentActs(calendar),
@@ -37,6 +39,8 @@ export function seedDemo(db: Db, { now, newId }: DemoEnv): void {
     ...acts,
     ...todayActs(calendar, bench),
     ...bench.acts,
+    ...acceptanceActs(calendar, rows),
+    ...threadReadingActs(calendar, rows),
   ];
   db.$client.transaction(() => play(db, story, newId)).immediate();
 }

@@ -1,6 +1,7 @@
 import 'server-only';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { nowMs } from '@/app/_server/clock';
+import { wakeFigures } from '@/app/_server/outlook';
 import { refusalResponse } from '@/app/_server/refusal-response';
 import { currentActor } from '@/app/_server/session';
 import { shopDb, shopName } from '@/db/client';
@@ -48,6 +49,7 @@ export async function takeFile(request: Request, decide: Decide): Promise<Respon
         sentence: 'Another shop was opened meanwhile: check this file again.',
       };
     const decided = decide(shopDb(), leave.value, file.value, { nowMs: nowMs() });
+    if (decided.ok) wakeFigures();
     return decided.ok ? { step: 'done', check: decided.value } : refusedLine(decided.refusal);
   });
 }

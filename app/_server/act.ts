@@ -10,6 +10,8 @@ import { permit } from '@/lib/access/permit';
 import { type Refusal, type Result, refuse } from '@/lib/result';
 import { nowMs } from './clock';
 import { text } from './form-fields';
+import { mendOf } from './mend';
+import { wakeFigures } from './outlook';
 import { currentActor } from './session';
 
 type Command<A extends Action, I, T> = (db: Db, permit: Permit<A>, input: I, env: Env) => Result<T, Refusal>;
@@ -40,6 +42,7 @@ export async function act<A extends Action, S extends z.ZodType, T>(
   const leave = permit(await currentActor(), door.action);
   if (!leave.ok) return { ok: false, state: refusedState(leave.refusal, typed) };
   const result = door.command(shopDb(), leave.value, parsed.data, { nowMs: nowMs() });
+  if (result.ok) wakeFigures();
   return result.ok ? result : { ok: false, state: refusedState(result.refusal, typed) };
 }
 
@@ -57,14 +60,16 @@ function shopFault(typed: FormData): Refusal | undefined {
     .refusal;
 }
 
-/** A refusal as the state of a form, with what was typed. */
+/** A refusal as the state of a form, with what was typed, and one press to send what was meant where that is plain. */
 export function refusedState(refusal: Refusal, typed: FormData): FormState {
-  return {
-    status: 'refused',
+  const refused = {
+    status: 'refused' as const,
     sentence: refusal.sentence,
     field: refusal.field ?? null,
     values: typedValues(typed),
   };
+  const mend = mendOf(refusal, typed);
+  return mend === undefined ? refused : { ...refused, mend };
 }
 
 function typedValues(form: FormData): Record<string, string> {

@@ -5,7 +5,7 @@ import { refusalResponse } from './refusal-response';
 type Handler<Context> = (request: Request, context: Context) => Promise<Response>;
 
 /** What a page of another site cannot send without asking first. */
-const BODY_TYPES = /^(?:application\/octet-stream|text\/csv)\s*(?:;|$)/i;
+const BODY_TYPES = /^(?:application\/octet-stream|application\/json|text\/csv)\s*(?:;|$)/i;
 
 /**
  * Wraps a POST route handler: only our own pages may send to it. A browser tells where a request comes from; one from

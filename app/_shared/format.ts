@@ -130,6 +130,32 @@ export function lengthText(mm: number, unit: LengthUnit): string {
   return unit === 'mm' ? `${fixed(mm, 1)} mm` : `${inches(mmToIn(mm))} in`;
 }
 
+/** A figure of a thread table, inches to four decimals: 0.5250. No unit. */
+export function tableInches(lengthIn: number): string {
+  return lengthIn.toFixed(4);
+}
+
+/** The same in mm to three decimals, rounded into the zone, so that a part made to it is also inside in inches. No unit. */
+export function tableMm(lengthIn: number, limit: 'max' | 'min'): string {
+  const thousandths = Number((lengthIn * 25_400).toFixed(3));
+  return ((limit === 'max' ? Math.floor(thousandths) : Math.ceil(thousandths)) / 1000).toFixed(3);
+}
+
+/** A measured length, kept in mm, as fine as it can be read: 0.3450 in, 8.763 mm. */
+export function measureText(mm: number, unit: LengthUnit): string {
+  return unit === 'mm' ? `${fixed(mm, 3)} mm` : `${fixed(mmToIn(mm), 4)} in`;
+}
+
+/** A measuring wire, as wires are marked: 0.03208 in, 0.815 mm. */
+export function wireText(mm: number, unit: LengthUnit): string {
+  return unit === 'mm' ? `${fixed(mm, 3)} mm` : `${fixed(mmToIn(mm), 5)} in`;
+}
+
+/** An angle in degrees with no more decimals than it needs, at most two: 59°, 59.25°. */
+export function degreesText(degrees: number): string {
+  return `${Number(degrees.toFixed(2))}°`.replace('-', MINUS);
+}
+
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
@@ -161,6 +187,11 @@ export function dueText(day: string, today: string): string {
   return gap < 0
     ? `${count(-gap, 'day')} overdue, was due ${dayText(day, today)}`
     : `due ${inDays(day, today)}`;
+}
+
+/** A moment on the shop's wall clock: "14:05". */
+export function clockText(ms: number, timeZone: string): string {
+  return new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone }).format(ms);
 }
 
 /** A moment in the shop's time zone: "Wed 25 Nov 2026, 14:05". */
@@ -214,4 +245,15 @@ export function aboutBand({ low, median, high }: { low: number; median: number; 
 export function listWords(words: readonly string[], joiner = 'and'): string {
   if (words.length < 2) return words[0] ?? '';
   return `${words.slice(0, -1).join(', ')} ${joiner} ${words[words.length - 1]}`;
+}
+
+/** A volume as the shop reads it from a bottle: whole mL, from 100 mL on rounded down to tens. */
+export function volumeText(ml: number): string {
+  const floor = Math.max(0, Math.floor(ml + 1e-9));
+  return `${whole(floor >= 100 ? Math.floor(floor / 10) * 10 : floor)}${THIN}mL`;
+}
+
+/** A stretch of time in whole months, rounded down: "13 months". Domain: days of 0 or more. */
+export function monthsText(days: number): string {
+  return count(Math.floor((days * 12) / 365 + 1e-9), 'month');
 }

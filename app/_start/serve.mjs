@@ -40,7 +40,7 @@ export function endOnSignal(door, app) {
       await Promise.race([closed, wait(patienceMs)]);
       door.server.closeAllConnections();
       await Promise.race([app.close(), wait(patienceMs)]);
-      closeShop();
+      await closeShop();
       process.exit(code);
     });
   }
@@ -48,8 +48,9 @@ export function endOnSignal(door, app) {
 
 /**
  * Closes the database that db/client.ts holds open. The last entries then move from its side file into the one file that
- * people copy; left open, a copy of that file alone would lack them.
+ * people copy; left open, a copy of that file alone would lack them. Whoever else reads it lets go first.
  */
-function closeShop() {
+async function closeShop() {
+  await Promise.race([globalThis[Symbol.for('edgekeep.figures')]?.end(), wait(patienceMs)]);
   globalThis[Symbol.for('edgekeep.opened-shop')]?.db.$client.close();
 }

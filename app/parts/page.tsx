@@ -1,6 +1,6 @@
 import type { Metadata, Route } from 'next';
 import Link from 'next/link';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopFacts } from '@/app/_server/outlook';
 import { count, money } from '@/app/_shared/format';
 import { Breadcrumb, ButtonLink, EmptyState, HandText, Panel, Table, TitleBlock } from '@/app/_shared/ui';
 import type { Part } from '@/lib/shop/part';
@@ -11,7 +11,7 @@ export const metadata: Metadata = { title: 'Parts' };
 
 /** What can be bought: each part with its full designation, hand, supplier, price and lead time. */
 export default async function PartsPage() {
-  const { parts, shop } = shopOutlook().facts;
+  const { parts, shop } = shopFacts();
   const ordered = ROLES.flatMap((role) => parts.filter((part) => part.role === role));
   const price = ({ priceMinor }: Part) =>
     priceMinor === null ? 'no price yet' : money(priceMinor, shop?.currency ?? 'USD');

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { dayText } from '@/app/_shared/format';
 import { ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
-import { shopDb } from '@/db/client';
 import { listClosedJobs, listOpenLines } from '@/db/queries/jobs';
 import { ClosedJobs } from './_parts/closed-jobs';
 import { JustPlanned } from './_parts/just-planned';
@@ -14,8 +14,7 @@ export const metadata: Metadata = { title: 'Plan' };
 
 /** Every open line: can the shop make it, and if not, what is in the way and until when. The worst comes first. */
 export default async function PlanPage({ searchParams }: PageProps<'/plan'>) {
-  const db = shopDb();
-  const outlook = shopOutlook();
+  const { outlook, db, asOfMs } = await shopView();
   const { today } = outlook.facts;
   const lines = listOpenLines(db);
   const rows = planRows(outlook, lines);
@@ -27,6 +26,7 @@ export default async function PlanPage({ searchParams }: PageProps<'/plan'>) {
   const shared = { today, lineLabel: lineLabeller(lines), alarmLineId: cannot[0]?.line.id };
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <TitleBlock
         title="Plan"
         lead="Every open line against the tools, gauges and fluid that it needs, on its own dates."
@@ -41,6 +41,8 @@ export default async function PlanPage({ searchParams }: PageProps<'/plan'>) {
             <ButtonLink href="/plan/jobs/new" tone="primary">
               Enter a job
             </ButtonLink>
+            <ButtonLink href="/plan/weeks">By week</ButtonLink>
+            <ButtonLink href="/plan/what-if">What if</ButtonLink>
             <ButtonLink href="/plan/orders">Orders</ButtonLink>
             <ButtonLink href="/import">Import jobs</ButtonLink>
           </>

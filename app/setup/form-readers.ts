@@ -1,5 +1,6 @@
 import { number, text } from '@/app/_server/form-fields';
 import { keyFromName } from '@/app/_shared/form/key-from-name';
+import { ruleOfForm } from '@/app/_shared/form/rule-of-form';
 
 /** What the set-up forms send, as the doors take it. */
 
@@ -11,6 +12,7 @@ export function shopOf(form: FormData) {
     requiredProbability: share(form, 'required'),
     requiredProbabilityPrecious: share(form, 'requiredPrecious'),
     fluidWasteFactor: number(form, 'fluidWasteFactor'),
+    acceptanceRule: ruleOfForm(form),
   };
 }
 

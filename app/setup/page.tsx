@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopFacts } from '@/app/_server/outlook';
 import { TitleBlock } from '@/app/_shared/ui';
 import { shopDb, shopName } from '@/db/client';
 import { findShop, listPeople } from '@/db/queries/shop';
@@ -20,8 +20,8 @@ export const metadata: Metadata = { title: 'Set-up' };
 /** Setting up: which shop is served, and for a shop of one's own its sizes, first guesses, people and opening counts. */
 export default async function SetupPage() {
   const shop = findShop(shopDb());
-  const outlook = shopOutlook();
-  const { connections } = outlook.facts;
+  const facts = shopFacts();
+  const { connections } = facts;
   const offered = SHIPPED_CONNECTIONS.filter(({ id }) => !connections.some((row) => row.id === id));
   if (shop === undefined) {
     return (
@@ -43,8 +43,8 @@ export default async function SetupPage() {
       />
       <WhichShop serving={shopName()} />
       <SizesPanel connections={connections} offered={sizeTiles(offered)} stamp={newStamp()} />
-      <GuessPanel outlook={outlook} stamp={newStamp()} />
-      <CountPanel outlook={outlook} stamp={newStamp()} />
+      <GuessPanel facts={facts} stamp={newStamp()} />
+      <CountPanel facts={facts} stamp={newStamp()} />
       <div className="columns">
         <PeoplePanel people={listPeople(shopDb())} stamp={newStamp()} />
         <SettingsPanel shop={shop} stamp={newStamp()} />

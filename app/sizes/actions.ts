@@ -4,6 +4,7 @@ import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import { act } from '@/app/_server/act';
 import { checked, number, numberOrNull, stamp, text } from '@/app/_server/form-fields';
+import { mended } from '@/app/_server/mend';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { setConnection } from '@/db/commands/set-connection';
 import { ConnectionInput } from '@/lib/shop/connection-input';
@@ -11,7 +12,8 @@ import { ConnectionInput } from '@/lib/shop/connection-input';
 const Input = ConnectionInput.extend({ isNew: z.boolean() });
 
 /** Writes a row of the size table. */
-export async function setConnectionAction(_state: FormState, form: FormData): Promise<FormState> {
+export async function setConnectionAction(_state: FormState, sent: FormData): Promise<FormState> {
+  const form = mended(sent);
   const raw = {
     ...stamp(form),
     size: text(form, 'size'),

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { ButtonLink, EmptyState, Notice, TitleBlock } from '@/app/_shared/ui';
 import { MaterialTable } from './_parts/material-table';
 import { SizeSheet } from './_parts/size-sheet';
@@ -9,14 +10,20 @@ export const metadata: Metadata = { title: 'Sizes' };
 
 /** The size table: every size and service with its tube end drawn to scale, and the materials with their wear factors. */
 export default async function SizesPage() {
-  const outlook = shopOutlook();
+  const { outlook, asOfMs } = await shopView();
   const { connections, shop } = outlook.facts;
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <TitleBlock
         title="Sizes"
         lead="Each size and service the shop works in, and the tube it cuts."
-        actions={<ButtonLink href="/sizes/new">Add a size</ButtonLink>}
+        actions={
+          <>
+            <ButtonLink href="/sizes/new">Add a size</ButtonLink>
+            <ButtonLink href="/threads">Work a thread out</ButtonLink>
+          </>
+        }
       />
       <Notice level="notice" title="The dimensions that ship with a size are examples.">
         The fitting maker’s manual and the drawing rule. Confirm each row before anything is cut to it.

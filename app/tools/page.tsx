@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { count } from '@/app/_shared/format';
 import { ButtonLink, TitleBlock } from '@/app/_shared/ui';
-import { shopDb } from '@/db/client';
 import { listTools } from '@/db/queries/tools';
 import { FilterForm } from './_parts/filter-form';
 import { StockBySize } from './_parts/stock-by-size';
@@ -15,14 +15,15 @@ export const metadata: Metadata = { title: 'Tools' };
 /** The crib: stock by size and service with where each tool stands, then the tools themselves. */
 export default async function ToolsPage({ searchParams }: PageProps<'/tools'>) {
   const filter = readToolFilter(await searchParams);
-  const outlook = shopOutlook();
+  const { outlook, db, asOfMs } = await shopView();
   const parts = new Map(outlook.facts.parts.map((part) => [part.id, part]));
-  const tools = listTools(shopDb());
+  const tools = listTools(db);
   const shown = filterTools(tools, parts, filter);
   const asked = filter.find !== '' || filter.size !== '' || filter.role !== '' || filter.state !== 'here';
   const inHouse = tools.filter(({ state }) => state !== 'scrapped' && state !== 'lost').length;
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <TitleBlock
         title="Tools"
         lead="What the crib holds, by size and service, and where each tool stands."

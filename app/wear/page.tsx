@@ -1,7 +1,8 @@
 import type { Metadata } from 'next';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
 import { studyState } from '@/app/_server/study';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
 import { countsSentence } from '@/app/_shared/words/wear-words';
 import { kindWear } from '@/lib/outlook/kind-wear';
@@ -12,13 +13,14 @@ import { BeliefPanel } from './_parts/belief-panel';
 import { asksForDecision, ComparisonPanel } from './_parts/comparison-panel';
 import { KindPanel } from './_parts/kind-panel';
 import { MaterialPanel } from './_parts/material-panel';
+import { ReadingPanel } from './_parts/reading-panel';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Wear' };
 
 /** Wear: what the shop's own log says of how long edges last, by part, and what was believed before it spoke. */
-export default function WearPage() {
-  const outlook = shopOutlook();
+export default async function WearPage() {
+  const { outlook, asOfMs } = await shopView();
   const wears = partWears(outlook);
   if (wears.length === 0) return <NoEdges />;
   const kinds = [...EDGE_KINDS].reverse();
@@ -27,6 +29,7 @@ export default function WearPage() {
   const urgent = asksForDecision(comparisons);
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <TitleBlock
         title="Wear"
         lead={`How long edges last here, from your own log: ${fits.map(countsSentence).join('; ')}.`}
@@ -43,6 +46,7 @@ export default function WearPage() {
         wears={materialWears(outlook)}
         reference={outlook.facts.materials.find(({ isReference }) => isReference)}
       />
+      <ReadingPanel settings={outlook.facts.readingSettings} stamp={newStamp()} />
       <BeliefPanel beliefs={outlook.facts.beliefs ?? []} stamps={kinds.map(() => newStamp())} />
     </div>
   );

@@ -71,12 +71,13 @@ function moveCut(
 function movedCut(ledger: Ledger, toolId: string, cut: Cut, correctsId: string): Result<Cut, Refusal> {
   const tool = ledger.find('tool', toolId);
   const decision = decideCut({
-    input: { ...cut, toolId, threadLength: null },
+    input: { ...cut, toolId, threadLength: null, fluidId: cut.fluidId ?? null },
     cutAtMs: cut.cutAtMs,
     tool,
     part: tool && ledger.find('part', tool.partId),
     connection: ledger.find('connection', cut.connectionId),
     material: ledger.find('material', cut.materialId),
+    fluid: cut.fluidId ? ledger.find('tool', cut.fluidId) : undefined,
     correctsId,
   });
   if (!decision.ok) return decision;

@@ -14,8 +14,9 @@ export function endEdge(
   input: EndEdge,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const { cause, to } = input;
-  return recordToolEntry(db, permit, input, env, { kind: 'edge-ended', payload: { cause, to } });
+  const { cause, to, pieces } = input;
+  const payload = pieces === undefined ? { cause, to } : { cause, to, pieces };
+  return recordToolEntry(db, permit, input, env, { kind: 'edge-ended', payload });
 }
 
 /** A blade back from regrind: a new edge from zero, its earlier edges kept. */
@@ -25,7 +26,10 @@ export function renewEdge(
   input: RenewEdge,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const content = { kind: 'edge-renewed', payload: { onDay: input.onDay } } as const;
+  const content = {
+    kind: 'edge-renewed',
+    payload: { onDay: input.onDay, firstOff: input.firstOff },
+  } as const;
   return recordToolEntry(db, permit, input, env, content, (ledger, toolId) => {
     const tool = ledger.find('tool', toolId);
     const part = tool?.role === 'blade' ? ledger.find('part', tool.partId) : undefined;

@@ -64,6 +64,7 @@ function log(
     part: tool && ledger.find('part', tool.partId),
     connection: ledger.find('connection', facts.connectionId),
     material: ledger.find('material', facts.materialId),
+    fluid: ledger.find('tool', run.toolIds.get(toolKey(facts.fluidId ?? '')) ?? ''),
   });
   if (!decision.ok) return decision;
   const recorded = ledger.record({

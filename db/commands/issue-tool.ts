@@ -1,4 +1,5 @@
 import type { Permit } from '../../lib/access/permit';
+import { dayOfMs } from '../../lib/calendar/day';
 import type { Entry } from '../../lib/ledger/event';
 import type { ToolRecord } from '../../lib/ledger/tool-record';
 import type { Refusal, Result } from '../../lib/result';
@@ -7,6 +8,7 @@ import type { IssueTool, ReturnTool } from '../../lib/shop/command-input';
 import type { Env, Ledger, Recorded } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
 import type { Db } from '../open';
+import { checkFluidIssue } from './fluid-at-issue';
 import { decideToolEntry, recordToolEntry } from './tool-entry';
 
 /** Issues a tool to a person, for a job line or on loan. Two tablets never both get it: the second is told who has it. */
@@ -26,6 +28,8 @@ export function issueTool(
     if (ledger.find('person', toPersonId) === undefined) {
       return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
     }
+    const fluid = checkFluidIssue(db, ledger, { tool, jobLineId }, dayOfMs(env.nowMs));
+    if (!fluid.ok) return fluid;
     return ok({ kind: 'tool-issued', payload: shown === undefined ? asked : { ...asked, shown } });
   });
 }
@@ -37,8 +41,9 @@ export function returnTool(
   input: ReturnTool,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const { condition } = input;
-  return recordToolEntry(db, permit, input, env, { kind: 'tool-returned', payload: { condition } });
+  const { condition, pieces } = input;
+  const payload = pieces === undefined ? { condition } : { condition, pieces };
+  return recordToolEntry(db, permit, input, env, { kind: 'tool-returned', payload });
 }
 
 /** "D-56-02 is with Robin Vale at bench 4, for J-086.2; it must come back before it can be issued again." */

@@ -34,7 +34,7 @@ export function slipOrder(
   input: SlipOrder,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const { entryId: id, deviceAtMs, reason, orderId, expectedOnDay } = input;
+  const { entryId: id, deviceAtMs, reason, orderId, expectedOnDay, onDay } = input;
   return write(db, permit, env, (ledger) =>
     ledger.record({
       id,
@@ -42,7 +42,7 @@ export function slipOrder(
       reason,
       kind: 'order-slipped',
       subjectId: orderId,
-      payload: { expectedOnDay },
+      payload: { expectedOnDay, ...(onDay === undefined ? {} : { onDay }) },
     }),
   );
 }

@@ -3,11 +3,12 @@ import type { Entry } from '../../lib/ledger/event';
 import type { Refusal, Result } from '../../lib/result';
 import { refuse } from '../../lib/result';
 import type { LogCut } from '../../lib/shop/command-input';
+import { toolKey } from '../../lib/shop/tool-id';
 import { decideCut, typedLength } from '../../lib/wear/decide-cut';
 import type { Env, Recorded } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
 import type { Db } from '../open';
-import { decideToolEntry } from './tool-entry';
+import { decideToolEntry, findFluid } from './tool-entry';
 
 /** How far a device's clock may run ahead before a cut counts as lying in the future. */
 const CLOCK_AHEAD_MS_MAX = 26 * 3_600_000;
@@ -42,6 +43,7 @@ export function logCut(
         part: tool && ledger.find('part', tool.partId),
         connection: ledger.find('connection', input.connectionId),
         material: ledger.find('material', input.materialId),
+        fluid: findFluid(db, ledger, input.fluidId),
       });
       return decision.ok ? { ok: true, value: { kind: 'cut-logged', payload: decision.value } } : decision;
     },
@@ -51,7 +53,9 @@ export function logCut(
 /** The row as the device sent it: without the moment of a cut that named none, or a thread length on a cone. */
 function isSameRow(entry: Entry, input: LogCut): boolean {
   if (entry.kind !== 'cut-logged') return false;
-  const { connectionId, materialId, heat, ends, goodEnds, dry, rework, rejects, jobLineId } = input;
+  const { connectionId, materialId, heat, ends, goodEnds, dry, rework, rejects, jobLineId, fluidId } = input;
+  const bottle = entry.payload.fluidId ?? '';
+  if (toolKey(bottle) !== toolKey(fluidId ?? '')) return false;
   return holdsAll(entry.payload, {
     ...{ connectionId, materialId, heat, ends, goodEnds, dry, rework, rejects, jobLineId },
     ...(input.cutAtMs === null ? {} : { cutAtMs: input.cutAtMs }),

@@ -12,7 +12,10 @@ import { write } from '../ledger/write';
 import type { Db } from '../open';
 import { toolDraft } from './tool-entry';
 
-/** Receives one tool into the crib, against an order where there is one; both entries stand or fall together. */
+/**
+ * Receives one tool into the crib, or into quarantine, against an order where there is one; both entries stand or fall
+ * together. A piece of the wrong hand does not count for its order: that still waits for the right one.
+ */
 export function receiveTool(
   db: Db,
   permit: Permit<'receive-tool'>,
@@ -41,14 +44,15 @@ export function receiveInto(db: Db, ledger: Ledger, input: ReceiveTool): Result<
   const recorded = ledger.record(
     toolDraft(input, toolId, { kind: 'tool-received', payload: decision.value }),
   );
-  if (!recorded.ok || orderId === null) return recorded;
+  const isWrongHand = decision.value.hand !== ledger.find('part', input.partId)?.hand;
+  if (!recorded.ok || orderId === null || isWrongHand) return recorded;
   const counted = ledger.record({
     id: derivedId(entryId, 'order'),
     kind: 'order-received',
     subjectId: orderId,
     deviceAtMs: input.deviceAtMs,
     reason: toolId,
-    payload: { quantity: 1 },
+    payload: { quantity: 1, onDay: input.receivedOnDay },
   });
   return counted.ok ? ok(recorded.value) : counted;
 }
@@ -64,5 +68,9 @@ function isSameReceipt(entry: Entry, input: ReceiveTool): boolean {
   const { partId, hand, lot, receivedOnDay, opening, dueOnDay, expiresOnDay, openedOnDay, levelMl, orderId } =
     input;
   const sent = { partId, hand, lot, receivedOnDay, opening, dueOnDay, expiresOnDay, openedOnDay, levelMl };
-  return holdsAll(entry.payload, { ...sent, orderId });
+  const certificate =
+    input.certificate === 'missing' || input.certificate === 'wrong'
+      ? { certificate: input.certificate }
+      : {};
+  return holdsAll(entry.payload, { ...sent, orderId, ...certificate });
 }

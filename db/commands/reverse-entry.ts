@@ -30,11 +30,47 @@ export function reverseEntry(
         'with-receipt',
         `This delivery was entered with ${receipt.subject_id}; take back the receipt of ${receipt.subject_id} instead.`,
       );
+    const companions = reverseCompanions(db, ledger, target, { id, deviceAtMs, reason });
+    if (!companions.ok) return companions;
     const reversed = ledger.reverse({ id, targetId, deviceAtMs, reason });
     if (!reversed.ok || reversed.value.alreadyRecorded || target?.kind !== 'tool-received') return reversed;
     const delivery = reverseDelivery(ledger, target, { id, deviceAtMs, reason });
     return delivery.ok ? reversed : delivery;
   });
+}
+
+/** The list in an entry that numbers the entries about tools written with it in one transaction: they go back with it. */
+const COMPANIONS_IN: Readonly<Record<string, string>> = {
+  'kit-issued': 'items',
+  'kit-closed': 'lostToolIds',
+  'stock-counted': 'variances',
+};
+
+/** How many places its companions were numbered by; a place may have none. */
+function companionsOf({ kind, payload }: EntryRow): number {
+  const list = COMPANIONS_IN[kind];
+  const content = JSON.parse(payload) as Record<string, readonly unknown[]>;
+  return list === undefined ? 0 : (content[list]?.length ?? 0);
+}
+
+/** Takes back, last first, what a command wrote beside the target: the items of a kit go back with their kit. */
+function reverseCompanions(
+  db: Db,
+  ledger: Ledger,
+  target: EntryRow | undefined,
+  reversal: { readonly id: string; readonly deviceAtMs: number; readonly reason: string },
+): Result<unknown, Refusal> {
+  if (target === undefined) return ok(null);
+  const standing = (targetId: string) =>
+    findEntryRow(db.$client, targetId) !== undefined &&
+    statement(db.$client, 'SELECT 1 FROM entry WHERE reverses_id = ?').get(targetId) === undefined;
+  for (let place = companionsOf(target) - 1; place >= 0; place--) {
+    const targetId = derivedId(target.id, String(place));
+    if (!standing(targetId)) continue;
+    const reversed = ledger.reverse({ ...reversal, id: derivedId(reversal.id, String(place)), targetId });
+    if (!reversed.ok) return reversed;
+  }
+  return ok(null);
 }
 
 function reverseDelivery(

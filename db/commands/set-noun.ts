@@ -2,6 +2,7 @@ import { SET_UP } from '../../lib/access/actor';
 import type { Permit } from '../../lib/access/permit';
 import { checkConeShape } from '../../lib/cone/geometry';
 import type { Draft, EntryEnvelope } from '../../lib/ledger/event';
+import type { ReadingSettings } from '../../lib/reading/reading-settings';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import type { Belief } from '../../lib/shop/belief';
@@ -25,6 +26,7 @@ export type Noun =
   | { readonly noun: 'part'; readonly value: Part }
   | { readonly noun: 'guess'; readonly value: LifeGuess }
   | { readonly noun: 'belief'; readonly value: Belief }
+  | { readonly noun: 'reading-settings'; readonly value: ReadingSettings }
   | { readonly noun: 'costs'; readonly value: Costs };
 
 type Envelope = Omit<EntryEnvelope, 'subjectId'>;
@@ -84,6 +86,13 @@ function draftOf(envelope: Envelope, set: Noun): Draft {
       return { ...envelope, kind: 'material-set', subjectId: set.value.id, payload: set.value };
     case 'part':
       return { ...envelope, kind: 'part-set', subjectId: set.value.id, payload: set.value };
+    case 'reading-settings':
+      return {
+        ...envelope,
+        kind: 'reading-settings-set',
+        subjectId: 'reading-settings',
+        payload: set.value,
+      };
     case 'costs':
       return { ...envelope, kind: 'costs-set', subjectId: 'costs', payload: set.value };
     case 'belief':

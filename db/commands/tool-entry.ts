@@ -1,5 +1,5 @@
 import type { Permit } from '../../lib/access/permit';
-import type { Draft, Entry } from '../../lib/ledger/event';
+import type { Draft, ENTRY, Entry, EntryKind } from '../../lib/ledger/event';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import { tidyToolId, toolKey } from '../../lib/shop/tool-id';
@@ -17,10 +17,8 @@ export interface AboutTool {
   readonly toolId: string;
 }
 
-type ToolDraft = Extract<
-  Draft,
-  { kind: `tool-${string}` | `edge-${string}` | `gauge-${string}` | `fluid-${string}` | 'cut-logged' }
->;
+type ToolKind = { [K in EntryKind]: (typeof ENTRY)[K]['subject'] extends 'tool' ? K : never }[EntryKind];
+type ToolDraft = Extract<Draft, { kind: ToolKind }>;
 type Content = ToolDraft extends infer D
   ? D extends { kind: infer K; payload: infer P }
     ? { kind: K; payload: P }
@@ -33,6 +31,12 @@ export function findToolId(db: Db, typed: string): string | undefined {
     | { id: string }
     | undefined;
   return row?.id;
+}
+
+/** The bottle of fluid that a row names, as it stands in the record; undefined where it names none or an unknown one. */
+export function findFluid(db: Db, ledger: Ledger, typed: string | null) {
+  const id = typed === null ? undefined : findToolId(db, typed);
+  return id === undefined ? undefined : ledger.find('tool', id);
 }
 
 /** The draft of an entry about a tool, from what the device sent. */

@@ -2,7 +2,10 @@ import type { Database } from 'better-sqlite3';
 import { invariant } from '../../lib/invariant';
 import type { Entry, SubjectKind } from '../../lib/ledger/event';
 import type { RecordOf } from '../../lib/ledger/fold';
+import { saveAcceptance, saveRecall } from './save-acceptance';
+import { saveFluidLot } from './save-fluid-lot';
 import { saveJob, saveOrder } from './save-job';
+import { saveConflict, saveCount, saveKit } from './save-kit';
 import {
   saveBelief,
   saveConnection,
@@ -11,6 +14,7 @@ import {
   saveMaterial,
   savePart,
   savePerson,
+  saveReadingSettings,
   saveShop,
 } from './save-shop';
 import { saveTool } from './save-tool';
@@ -27,9 +31,16 @@ const SAVE: Save = {
   guess: saveGuess,
   belief: saveBelief,
   costs: saveCosts,
+  'reading-settings': saveReadingSettings,
+  'fluid-lot': saveFluidLot,
   job: saveJob,
   order: saveOrder,
+  kit: saveKit,
+  conflict: saveConflict,
+  count: saveCount,
   tool: saveTool,
+  acceptance: saveAcceptance,
+  recall: saveRecall,
 };
 
 /** The tables a kind of subject lives in, dependants first, with the column that holds its ID. */
@@ -46,15 +57,31 @@ const TABLES: Record<SubjectKind, readonly (readonly [table: string, column: str
   guess: [['life_guess', 'part_id']],
   belief: [['life_belief', 'kind']],
   costs: [['shop_costs', 'id']],
+  'reading-settings': [['reading_settings', 'id']],
+  'fluid-lot': [['fluid_lot', 'id']],
   job: [
     ['job_line', 'job_id'],
     ['job', 'id'],
   ],
   order: [['purchase_order', 'id']],
+  kit: [['kit', 'id']],
+  conflict: [['conflict', 'id']],
+  count: [['stock_count', 'id']],
   tool: [
     ['edge_use', 'tool_id'],
     ['edge', 'tool_id'],
+    ['gauge_evidence', 'tool_id'],
+    ['gauge', 'tool_id'],
     ['tool', 'id'],
+  ],
+  acceptance: [
+    ['acceptance_gauge', 'acceptance_id'],
+    ['acceptance_mark', 'acceptance_id'],
+    ['acceptance', 'id'],
+  ],
+  recall: [
+    ['recall_suspect', 'recall_id'],
+    ['recall', 'id'],
   ],
 };
 
@@ -68,9 +95,16 @@ export const SAVE_ORDER: readonly SubjectKind[] = [
   'guess',
   'belief',
   'costs',
+  'reading-settings',
+  'fluid-lot',
   'job',
   'order',
+  'kit',
+  'conflict',
+  'count',
   'tool',
+  'acceptance',
+  'recall',
 ];
 
 /** Writes a subject's record into its tables; a subject without entries left has no row. */
@@ -104,6 +138,7 @@ export function saveCut(client: Database, entry: Entry): void {
     thread_length_mm: cut.threadLengthMm,
     dry: bit(cut.dry),
     rework: bit(cut.rework),
+    fluid_id: cut.fluidId ?? null,
     job_line_id: cut.jobLineId,
     person_id: entry.actorId,
     cut_at_ms: cut.cutAtMs,

@@ -22,6 +22,8 @@ export function replay(from: Db, into: Db): void {
       for (const row of rows) insert(target, 'entry', { ...row });
       for (const kind of SAVE_ORDER) deriveSubjects(target, kind);
       deriveCuts(target);
+      const files = source.prepare('SELECT * FROM attachment').iterate() as Iterable<Record<string, never>>;
+      for (const file of files) insert(target, 'attachment', { ...file });
     })
     .immediate();
 }

@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import type { ReadingSettings } from '../../lib/reading/reading-settings';
 import type { Belief } from '../../lib/shop/belief';
 import type { Costs } from '../../lib/shop/costs';
 import type { Connection, LifeGuess, Material, Person } from '../../lib/shop/noun';
@@ -15,6 +16,7 @@ export function saveShop(client: Database, id: string, shop: Shop): void {
     required_probability: shop.requiredProbability,
     required_probability_precious: shop.requiredProbabilityPrecious,
     fluid_waste_factor: shop.fluidWasteFactor,
+    acceptance_rule: shop.acceptanceRule === undefined ? null : JSON.stringify(shop.acceptanceRule),
   });
 }
 
@@ -72,6 +74,13 @@ export function savePart(client: Database, id: string, part: Part): void {
     opened_life_days: part.openedLifeDays,
     drops_per_ml: part.dropsPerMl,
     container_ml: part.containerMl ?? null,
+    pack_size: part.packSize ?? null,
+    min_quantity: part.minQuantity ?? null,
+    break_kind: part.breakKind ?? null,
+    price_breaks: jsonOrNull(part.priceBreaks),
+    offers: jsonOrNull(part.offers),
+    shelf_life_days: part.shelfLifeDays ?? null,
+    permitted_duties: JSON.stringify(part.permittedDuties ?? ['ordinary']),
   });
   for (const connectionId of new Set(part.fitsConnectionIds)) {
     insert(client, 'part_fit', { part_id: id, connection_id: connectionId });
@@ -79,6 +88,10 @@ export function savePart(client: Database, id: string, part: Part): void {
   for (const materialId of new Set(permitted === 'all' ? [] : permitted)) {
     insert(client, 'part_permit', { part_id: id, material_id: materialId });
   }
+}
+
+function jsonOrNull(value: unknown): string | null {
+  return value === null || value === undefined ? null : JSON.stringify(value);
 }
 
 export function saveGuess(client: Database, id: string, guess: LifeGuess): void {
@@ -92,6 +105,10 @@ export function saveGuess(client: Database, id: string, guess: LifeGuess): void 
 
 export function saveBelief(client: Database, kind: string, belief: Belief): void {
   upsert(client, 'life_belief', 'kind', { kind, data: JSON.stringify(belief) });
+}
+
+export function saveReadingSettings(client: Database, id: string, settings: ReadingSettings): void {
+  upsert(client, 'reading_settings', 'id', { id, data: JSON.stringify(settings) });
 }
 
 export function saveCosts(client: Database, id: string, costs: Costs): void {

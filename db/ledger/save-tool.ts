@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { EdgeRecord, ToolRecord } from '../../lib/ledger/tool-record';
 import { toolKey } from '../../lib/shop/tool-id';
+import { saveGauge } from './save-gauge';
 import { bit, clear, insert, upsert } from './statements';
 
 /** A tool, its edges and what each has cut. */
@@ -9,6 +10,7 @@ export function saveTool(client: Database, id: string, tool: ToolRecord): void {
   clear(client, 'edge', 'tool_id', id);
   upsert(client, 'tool', 'id', toolRow(tool));
   for (const edge of tool.edges) saveEdge(client, id, edge);
+  saveGauge(client, id, tool);
 }
 
 function toolRow(tool: ToolRecord) {
@@ -32,6 +34,14 @@ function toolRow(tool: ToolRecord) {
     expires_on_day: tool.expiresOnDay,
     opened_on_day: tool.openedOnDay,
     level_ml: tool.levelMl,
+    extended_until_day: tool.extendedUntilDay,
+    drops_per_ml: tool.dropsPerMl,
+    disposal: tool.disposal === null ? null : JSON.stringify(tool.disposal),
+    kit_id: tool.kitId,
+    reservation: tool.reservation === null ? null : JSON.stringify(tool.reservation),
+    pieces: tool.pieces,
+    adjustments: tool.adjustments,
+    first_off_owed: bit(tool.firstOffOwed),
   };
 }
 

@@ -1,6 +1,10 @@
+import { eq } from 'drizzle-orm';
+import type { AcceptanceRule } from '../../lib/shop/acceptance-rule';
+import type { Duty } from '../../lib/shop/duty';
 import type { Operation } from '../../lib/shop/vocabulary';
 import { statement } from '../ledger/statements';
 import type { Db } from '../open';
+import { job } from '../schema';
 
 /** A job line with how far it has come: good cones and good threads logged against it. */
 export interface LineRow {
@@ -17,6 +21,9 @@ export interface LineRow {
   readonly startOnDay: string;
   readonly dueOnDay: string;
   readonly value: 'ordinary' | 'precious';
+  readonly duty?: Duty;
+  /** The day of the cleaning written down for it; null where none is. */
+  readonly cleanedOnDay?: string | null;
   readonly goodCones: number;
   readonly goodThreads: number;
 }
@@ -29,7 +36,8 @@ interface RawLine extends Omit<LineRow, 'operations'> {
 
 const LINES = `SELECT l.id, l.job_id AS jobId, j.title AS jobTitle, j.status AS jobStatus, l.line_no AS lineNo,
     l.connection_id AS connectionId, l.material_id AS materialId, l.heat, l.ends, l.cone, l.thread, l.assemble,
-    l.start_on_day AS startOnDay, l.due_on_day AS dueOnDay, l.value,
+    l.start_on_day AS startOnDay, l.due_on_day AS dueOnDay, l.value, l.duty,
+    json_extract(l.cleaning, '$.onDay') AS cleanedOnDay,
     COALESCE((SELECT SUM(good_ends) FROM cut c WHERE c.job_line_id = l.id AND c.operation = 'cone' AND c.reversed = 0), 0) AS goodCones,
     COALESCE((SELECT SUM(good_ends) FROM cut c WHERE c.job_line_id = l.id AND c.operation = 'thread' AND c.reversed = 0), 0) AS goodThreads
   FROM job_line l JOIN job j ON j.id = l.job_id`;
@@ -52,14 +60,27 @@ export function findLine(db: Db, lineId: string): LineRow | undefined {
   return raw && lineOf(raw);
 }
 
+/** A job without its lines. */
+export interface JobRow {
+  readonly id: string;
+  readonly title: string;
+  readonly status: LineRow['jobStatus'];
+  /** The rule its ends must meet, where it has one of its own. */
+  readonly acceptanceRule?: AcceptanceRule;
+  /** The day it left the house; absent while it is here. */
+  readonly shippedOnDay?: string;
+}
+
 /** One job with how it stands, whatever its status. */
-export function findJob(
-  db: Db,
-  jobId: string,
-): { id: string; title: string; status: LineRow['jobStatus'] } | undefined {
-  return statement(db.$client, 'SELECT id, title, status FROM job WHERE id = ?').get(jobId) as
-    | { id: string; title: string; status: LineRow['jobStatus'] }
-    | undefined;
+export function findJob(db: Db, jobId: string): JobRow | undefined {
+  const row = db.select().from(job).where(eq(job.id, jobId)).get();
+  if (row === undefined) return undefined;
+  const { acceptanceRule, shippedOnDay, ...plain } = row;
+  return {
+    ...plain,
+    ...(acceptanceRule === null ? {} : { acceptanceRule }),
+    ...(shippedOnDay === null ? {} : { shippedOnDay }),
+  };
 }
 
 /** Ends of every line of every job, open or closed. */

@@ -1,17 +1,23 @@
 import { asc, eq } from 'drizzle-orm';
 import type { Actor } from '../../lib/access/actor';
+import type { ReadingSettings } from '../../lib/reading/reading-settings';
 import { type Costs, DEFAULT_COSTS } from '../../lib/shop/costs';
 import type { Person } from '../../lib/shop/noun';
 import type { Shop } from '../../lib/shop/shop-settings';
 import type { Db } from '../open';
-import { person, shop, shopCosts } from '../schema';
+import { person, readingSettings, shop, shopCosts } from '../schema';
 
 /** The shop's own settings; undefined until it has been set up. */
 export function findShop(db: Db): Shop | undefined {
   const row = db.select().from(shop).get();
   if (row === undefined) return undefined;
-  const { id: _id, ...settings } = row;
-  return settings;
+  const { id: _id, acceptanceRule, ...settings } = row;
+  return acceptanceRule === null ? settings : { ...settings, acceptanceRule };
+}
+
+/** How the shop reads wear; undefined until it has said so. */
+export function findReadingSettings(db: Db): ReadingSettings | undefined {
+  return db.select().from(readingSettings).get()?.data;
 }
 
 /** What things cost the shop; the first guesses until it has said so. */

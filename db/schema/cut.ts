@@ -21,4 +21,5 @@ export const cut = sqliteTable('cut', {
   cutAtMs: integer('cut_at_ms').notNull(),
   exposureMicro: integer('exposure_micro').notNull(),
   reversed: yesNo('reversed'),
+  fluidId: text('fluid_id'),
 });

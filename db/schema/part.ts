@@ -1,5 +1,7 @@
 import { integer, primaryKey, real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
 import type { Belief } from '../../lib/shop/belief';
+import type { Duty } from '../../lib/shop/duty';
+import type { BreakKind, Offer, PriceBreak } from '../../lib/shop/offer';
 import type { EdgeKind, Hand, Role } from '../../lib/shop/vocabulary';
 import { yesNo } from './columns';
 
@@ -21,6 +23,13 @@ export const part = sqliteTable('part', {
   openedLifeDays: integer('opened_life_days'),
   dropsPerMl: real('drops_per_ml'),
   containerMl: real('container_ml'),
+  packSize: integer('pack_size'),
+  minQuantity: integer('min_quantity'),
+  breakKind: text('break_kind').$type<BreakKind>(),
+  priceBreaks: text('price_breaks', { mode: 'json' }).$type<PriceBreak[]>(),
+  offers: text('offers', { mode: 'json' }).$type<Offer[]>(),
+  shelfLifeDays: integer('shelf_life_days'),
+  permittedDuties: text('permitted_duties', { mode: 'json' }).$type<Duty[]>().notNull(),
 });
 
 /** Which connections a part serves. A shared body serves several. */

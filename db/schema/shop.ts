@@ -1,4 +1,6 @@
 import { real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import type { ReadingSettings } from '../../lib/reading/reading-settings';
+import type { AcceptanceRule } from '../../lib/shop/acceptance-rule';
 import type { Costs } from '../../lib/shop/costs';
 import type { PersonRole } from '../../lib/shop/noun';
 
@@ -11,6 +13,8 @@ export const shop = sqliteTable('shop', {
   requiredProbability: real('required_probability').notNull(),
   requiredProbabilityPrecious: real('required_probability_precious').notNull(),
   fluidWasteFactor: real('fluid_waste_factor').notNull(),
+  /** The rule for ends of every job that has none of its own, where the shop has one. */
+  acceptanceRule: text('acceptance_rule', { mode: 'json' }).$type<AcceptanceRule>(),
 });
 
 /** One row: what things cost the shop, where it has said so. */
@@ -24,4 +28,10 @@ export const person = sqliteTable('person', {
   id: text('id').primaryKey().notNull(),
   name: text('name').notNull(),
   role: text('role').$type<PersonRole>().notNull(),
+});
+
+/** How the shop turns what it sees of an edge into a share of its life. */
+export const readingSettings = sqliteTable('reading_settings', {
+  id: text('id').$type<'reading-settings'>().primaryKey().notNull(),
+  data: text('data', { mode: 'json' }).$type<ReadingSettings>().notNull(),
 });

@@ -1,5 +1,6 @@
 import { integer, primaryKey, real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
-import type { EdgeReading, EdgeUse } from '../../lib/ledger/tool-record';
+import type { EdgeReading, EdgeUse, Reservation, ToolRecord } from '../../lib/ledger/tool-record';
+import type { FluidDisposed } from '../../lib/shop/fluid-entry';
 import type { Opening } from '../../lib/shop/noun';
 import type { EdgeEnd, EndCause, Hand, Role, ToolState } from '../../lib/shop/vocabulary';
 import { yesNo } from './columns';
@@ -28,6 +29,14 @@ export const tool = sqliteTable('tool', {
   expiresOnDay: text('expires_on_day'),
   openedOnDay: text('opened_on_day'),
   levelMl: real('level_ml'),
+  extendedUntilDay: text('extended_until_day'),
+  dropsPerMl: real('drops_per_ml'),
+  disposal: text('disposal', { mode: 'json' }).$type<FluidDisposed>(),
+  kitId: text('kit_id'),
+  reservation: text('reservation', { mode: 'json' }).$type<Reservation>(),
+  pieces: text('pieces').$type<ToolRecord['pieces']>().notNull(),
+  adjustments: integer('adjustments').notNull(),
+  firstOffOwed: yesNo('first_off_owed'),
 });
 
 /** One edge of a tool: how it ended, and the last row cut with it. */

@@ -20,6 +20,7 @@ import {
   type PlanTargets,
   type SetItem,
 } from './plan-input';
+import { valuePolicy } from './value-policy';
 
 export interface PlanInput {
   readonly today: Day;
@@ -41,22 +42,25 @@ export interface PlanInput {
  * holds nothing back from those after it; one that is only delayed keeps its place, its edges and its fluid.
  *
  * The figures never depend on the order of the inputs. Another tool in the crib never worsens a line, with one honest
- * exception: it may set a stopped line going, which then takes what it needs before the lines after it.
+ * exception: it may set a stopped line going, which then takes what it needs before the lines after it. So it is with an
+ * order that comes earlier: the first i lines together never get less, though one of them may now be the one served.
  */
 export function checkPlan(input: PlanInput): LineVerdict[] {
   const { today, draws, targets = DEFAULT_TARGETS } = input;
   invariant(draws.drawCount > 0, 'checkPlan requires at least 1 draw');
   const queue = queueLines(input.lines, input.connections, today);
   const lineDueOnDay = new Map(queue.map(({ line, dueOnDay }) => [line.lineId, dueOnDay]));
-  const findFitting = indexCandidates(listCandidates(input.items, input.arrivals, { today, lineDueOnDay }));
+  const context = { today, lineDueOnDay, requiredProbability: targets.requiredProbability };
+  const findFitting = indexCandidates(listCandidates(input.items, input.arrivals, context));
   const statuses = queue.map((queued) => needStatuses(queued, findFitting));
   const materialKnown = queue.map((queued) => isMaterialKnown(queued, draws));
   const goes = queue.map(
-    ({ hasTableRow }, i) => hasTableRow && materialKnown[i] === true && !isStopped(statuses[i] ?? []),
+    ({ hasTableRow, line }, i) =>
+      line.asksOnly !== true && hasTableRow && materialKnown[i] === true && !isStopped(statuses[i] ?? []),
   );
   const refusals = claimByRole(queue, statuses, goes);
   const fluids = shareFluid(queue, statuses, goes);
-  const walks = EDGE_KINDS.map((kind) => walkEdge(kind, queue, statuses, goes, draws));
+  const walks = EDGE_KINDS.map((kind) => walkEdge(kind, queue, statuses, goes, draws, today));
   return queue.map((queued, i) => {
     const requiredProbability = queued.line.requiredProbability ?? targets.requiredProbability;
     const edges = walks.flatMap((walk) => walk[i] ?? []);
@@ -65,8 +69,11 @@ export function checkPlan(input: PlanInput): LineVerdict[] {
       statuses: statuses[i] ?? [],
       refusals: refusals[i] ?? new Map(),
       fluid: fluids[i],
-      outlook: materialKnown[i] ? lifeOutlook(edges, queued.line.endsToMake, requiredProbability) : undefined,
+      outlook: materialKnown[i]
+        ? lifeOutlook(edges, queued.line.endsToMake, requiredProbability, today)
+        : undefined,
       materialKnown: materialKnown[i] === true,
+      policy: valuePolicy(queued, statuses[i] ?? [], draws, requiredProbability),
       requiredProbability,
       floorProbability: targets.floorProbability,
     });

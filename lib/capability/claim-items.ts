@@ -30,13 +30,18 @@ export interface ClaimRefusal {
 export function claimItems(claims: readonly Claim[]): (ClaimRefusal | null)[] {
   return claims.map((claim, i) => {
     if (claim.usable.length === 0) return null;
-    const running = claims.slice(0, i).filter((other) => other.holds && other.dueOnDay >= claim.startOnDay);
+    const running = claims.slice(0, i).filter((other) => other.holds && overlap(other, claim));
     if (claim.usable.length > running.length) return null;
     const holder = new Map<string, Claim>();
     for (const other of running) findPiece(other, holder, new Set());
     const asked = new Set<string>();
     return findPiece(claim, holder, asked) ? null : refusal(claim, holder, asked);
   });
+}
+
+/** A line that only asks may start before lines that stand before it in the queue. */
+function overlap(a: Claim, b: Claim): boolean {
+  return a.dueOnDay >= b.startOnDay && a.startOnDay <= b.dueOnDay;
 }
 
 /** Augmenting path (Kuhn): a free piece, or one whose holder can move to another. `asked` collects what was tried. */

@@ -18,6 +18,11 @@ export function wholeEnds(
   return ends;
 }
 
+/** Whether a life covers what is asked of it, but for the last digit. */
+export function isWithinLife(exposure: number, life: number): boolean {
+  return exposure <= life * (1 + END_SLACK);
+}
+
 /**
  * Share of draws with at least so many ends: P(line made).
  * Domain: at least one draw.

@@ -49,7 +49,7 @@ export function shareFluid(
   }
   const needsMl = queue.map(({ line }, i) => (mine[i] ? line.fluidMlPerEnd * line.endsToMake : 0));
   const weights = Float64Array.of(1);
-  const demands = needsMl.map((needMl, i) => ({ amount: spends[i] ? needMl : 0, weights }));
+  const demands = needsMl.map((amount, i) => ({ amount, weights, takes: spends[i] === true }));
   const shares: (FluidShare | undefined)[] = queue.map(() => undefined);
   shareSupply([...pools.values()], demands, 1, (taker, capacity) => {
     const status = mine[taker];

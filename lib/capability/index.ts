@@ -12,5 +12,7 @@ export {
   type SetItem,
 } from './plan-input';
 export { type SizeInput, type SizeProbe, type SizeStatus, sizeStatuses } from './size-status';
+export { type EdgePolicy, hasWay, valuePolicy } from './value-policy';
 export { verdictHeadline } from './verdict-headline';
+export { type WeekCell, type WeekGridInput, type WeekRow, weekGrid } from './week-grid';
 export { type BlockerWords, wordBlocker } from './word-blocker';

@@ -17,6 +17,8 @@ export interface StandingContext {
   readonly today: Day;
   /** Last day of every line of the plan, by line id. */
   readonly lineDueOnDay: ReadonlyMap<string, Day>;
+  /** How sure the shop wants to be that an order is there, for a line that states nothing itself. */
+  readonly requiredProbability?: number | undefined;
 }
 
 /**
@@ -54,7 +56,7 @@ function barred(obstacle: BlockerReason): Standing {
 /** First day on which the item is free for the line; null when nobody knows. A return day already past is unknown. */
 function itemFreeFromDay(item: SetItem, need: SetNeed, lineId: string, context: StandingContext): Day | null {
   const { today, lineDueOnDay } = context;
-  if (item.state === 'in-crib') return today;
+  if (item.state === 'in-crib') return keptForAnother(item, lineId, today) ?? today;
   if (item.state === 'issued' && (item.heldForLineId === lineId || !need.heldByLine)) return today;
   const backOnDay = item.backOnDay ?? null;
   if (backOnDay !== null) return backOnDay >= today ? backOnDay : null;
@@ -63,12 +65,18 @@ function itemFreeFromDay(item: SetItem, need: SetNeed, lineId: string, context: 
   return holderDueOnDay === undefined ? null : addDays(holderDueOnDay, 1);
 }
 
+/** The day after an item in the crib is kept for another line; null where it is not. */
+function keptForAnother({ reservation }: SetItem, lineId: string, today: Day): Day | null {
+  if (reservation == null || reservation.jobLineId === lineId || reservation.untilDay < today) return null;
+  return addDays(reservation.untilDay, 1);
+}
+
 function absence(item: SetItem, backOnDay: Day | null): BlockerReason {
   if (item.state === 'regrind') return { kind: 'out-for-regrind', backOnDay };
   if (item.state === 'calibration') return { kind: 'out-for-calibration', backOnDay };
   return {
     kind: 'held-elsewhere',
-    lineId: item.heldForLineId ?? null,
+    lineId: item.heldForLineId ?? item.reservation?.jobLineId ?? null,
     untilDay: backOnDay === null ? null : addDays(backOnDay, -1),
   };
 }

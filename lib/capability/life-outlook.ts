@@ -1,4 +1,4 @@
-import type { Day } from '../calendar/day';
+import { addDays, type Day } from '../calendar/day';
 import type { EdgeKind } from '../shop/vocabulary';
 import type { EdgeOutlook } from './edge-walk';
 import { endsAtConfidence, lesserEnds, shareAtLeast } from './ends-left';
@@ -31,6 +31,7 @@ export function lifeOutlook(
   edges: readonly EdgeOutlook[],
   endsToMake: number,
   requiredProbability: number,
+  today: Day,
 ): LifeOutlook | undefined {
   const [first, second] = edges;
   if (first === undefined) return undefined;
@@ -42,7 +43,8 @@ export function lifeOutlook(
   const below = shares.filter(({ share }) => share < requiredProbability);
   const named = pMade >= requiredProbability ? [] : below.length > 0 ? below : [weakest];
   const short = named.map(({ edge, share }) => shortEdge(edge, share, requiredProbability));
-  const enoughFromDay = short.length > 0 ? firstEnoughDay(edges, endsToMake, requiredProbability) : null;
+  const enoughFromDay =
+    short.length > 0 ? firstEnoughDay(edges, endsToMake, requiredProbability, today) : null;
   return { pMade, safeEnds, likelyEnds, shorterEdge: weakest.edge.kind, short, enoughFromDay };
 }
 
@@ -67,18 +69,25 @@ function meanEnds({ ends }: EdgeOutlook): number {
   return sum / ends.length;
 }
 
-/** Tries every day on which a late piece comes, with all that has come by then. */
-function firstEnoughDay(edges: readonly EdgeOutlook[], wanted: number, required: number): Day | null {
-  const days = [...new Set(edges.flatMap((edge) => edge.endsIfWaiting.map(({ day }) => day)))].sort();
-  for (const day of days) {
-    const [first, second] = edges.map((edge) => endsBy(edge, day));
-    if (first === undefined) return null;
-    const joint = second === undefined ? first : lesserEnds(first, second);
-    if (shareAtLeast(joint, wanted) >= required) return day;
+/** The first day on which a late piece comes that makes the required share whole. More supply never lowers it: halving. */
+function firstEnoughDay(
+  edges: readonly EdgeOutlook[],
+  wanted: number,
+  required: number,
+  today: Day,
+): Day | null {
+  const days = [...new Set(edges.flatMap(({ waiting }) => waiting?.inDays ?? []))].sort((a, b) => a - b);
+  const isEnough = (inDays: number): boolean => {
+    const [first, second] = edges.map(({ ends, waiting }) => waiting?.endsBy(inDays) ?? ends);
+    if (first === undefined) return false;
+    return shareAtLeast(second === undefined ? first : lesserEnds(first, second), wanted) >= required;
+  };
+  let [low, high] = [0, days.length];
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (isEnough(days[middle] as number)) high = middle;
+    else low = middle + 1;
   }
-  return null;
-}
-
-function endsBy({ ends, endsIfWaiting }: EdgeOutlook, day: Day): Float64Array {
-  return endsIfWaiting.reduce((best, late) => (late.day <= day ? late.ends : best), ends);
+  const inDays = days[low];
+  return inDays === undefined ? null : addDays(today, Math.max(0, inDays));
 }

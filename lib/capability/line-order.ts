@@ -24,7 +24,7 @@ export function laterDay(a: Day, b: Day): Day {
 
 /**
  * The lines in the order in which they are served: by start, then due day, then line id, so that the order in which
- * they were typed never matters. A line with no ends left needs nothing.
+ * they were typed never matters. A line that only asks comes after all others. A line with no ends left needs nothing.
  */
 export function queueLines(
   lines: readonly PlanLine[],
@@ -48,6 +48,7 @@ export function queueLines(
 }
 
 function compareLines(a: PlanLine, b: PlanLine): number {
+  if (a.asksOnly !== b.asksOnly && (a.asksOnly || b.asksOnly)) return a.asksOnly ? 1 : -1;
   if (a.startOnDay !== b.startOnDay) return a.startOnDay < b.startOnDay ? -1 : 1;
   if (a.dueOnDay !== b.dueOnDay) return a.dueOnDay < b.dueOnDay ? -1 : 1;
   return a.lineId < b.lineId ? -1 : 1;

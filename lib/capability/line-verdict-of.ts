@@ -7,6 +7,7 @@ import type { LineVerdict, Verdict } from './line-verdict';
 import { needBlockers, type UnrankedBlocker } from './need-blockers';
 import type { NeedStatus } from './need-status';
 import { rankBlockers } from './rank-blockers';
+import { type EdgePolicy, hasWay } from './value-policy';
 
 /** All that the walk has found out about one line. */
 export interface LineFindings {
@@ -18,22 +19,27 @@ export interface LineFindings {
   /** Undefined: no edge is worn, or nothing is known of it. */
   readonly outlook: LifeOutlook | undefined;
   readonly materialKnown: boolean;
+  /** For a line that cannot be remade. */
+  readonly policy: readonly EdgePolicy[] | undefined;
   readonly requiredProbability: number;
   readonly floorProbability: number;
 }
 
 /**
  * The verdict on one line. Can make: every hard need holds and P ≥ required. At risk: hard needs hold, P between floor
- * and required. Cannot make now: a hard need fails, or P below the floor. A floor above the requirement counts as it.
+ * and required, or work that cannot be
+ * remade has neither a sure edge nor a new one. Cannot make now: a hard need fails, or P below the floor. A floor above the
+ * requirement counts as it.
  */
 export function lineVerdictOf(findings: LineFindings): LineVerdict {
-  const { queued, outlook, requiredProbability, floorProbability } = findings;
+  const { queued, outlook, policy } = findings;
   const blockers = rankBlockers([
     ...refusedOutright(findings),
     ...findings.statuses.flatMap((status) =>
       needBlockers(status, findings.refusals.get(status.need.role) ?? null, findings.fluid),
     ),
     ...livesShort(findings),
+    ...noSureEdges(findings),
   ]);
   const hard = blockers.filter((blocker) => blocker.hard);
   const unknown = !queued.hasTableRow || !findings.materialKnown;
@@ -42,7 +48,7 @@ export function lineVerdictOf(findings: LineFindings): LineVerdict {
   return {
     lineId: queued.line.lineId,
     jobId: queued.line.jobId,
-    verdict: verdictOf(hard.length > 0, pMade, requiredProbability, floorProbability),
+    verdict: verdictOf(findings, hard.length > 0, pMade),
     canCut: hard.every(({ phase }) => phase !== 'cut'),
     canAccept: hard.every(({ phase, role }) => phase !== 'accept' && role !== null),
     pMade,
@@ -52,12 +58,40 @@ export function lineVerdictOf(findings: LineFindings): LineVerdict {
     likelyEnds: outlook?.likelyEnds ?? null,
     limitingRole: blockers[0] ? blockers[0].role : (outlook?.shorterEdge ?? null),
     shorterEdge: outlook?.shorterEdge ?? null,
+    ...(policy === undefined ? {} : { valuePolicy: policy }),
   };
 }
 
-function verdictOf(hardFails: boolean, pMade: number, required: number, floor: number): Verdict {
+function verdictOf(
+  { policy, requiredProbability: required, floorProbability: floor }: LineFindings,
+  hardFails: boolean,
+  pMade: number,
+): Verdict {
   if (hardFails || pMade < Math.min(floor, required)) return 'cannot-make-now';
-  return pMade < required ? 'at-risk' : 'can-make';
+  return pMade < required || policy?.some((edge) => !hasWay(edge)) ? 'at-risk' : 'can-make';
+}
+
+/** Edges of a line that cannot be remade that have no way, unless their life is short anyway. */
+function noSureEdges({ statuses, outlook, policy = [] }: LineFindings): UnrankedBlocker[] {
+  return policy.flatMap((edge): UnrankedBlocker[] => {
+    const status = statuses.find(({ need }) => need.role === edge.kind);
+    const isShort = outlook?.short.some(({ kind }) => kind === edge.kind);
+    if (hasWay(edge) || isShort || edge.surest === null || status === undefined) return [];
+    const coming = status.pieces.flatMap(({ candidate, standing }) =>
+      candidate.toolId === null && standing.freeFromDay !== null ? [standing.freeFromDay] : [],
+    );
+    return [
+      {
+        kind: 'no-sure-edge',
+        role: edge.kind,
+        phase: 'cut',
+        hard: false,
+        pFinishes: edge.surest.pFinishes,
+        toolIds: [edge.surest.toolId],
+        clearsOnDay: coming.sort()[0] ?? null,
+      },
+    ];
+  });
 }
 
 function refusedOutright({ queued, materialKnown }: LineFindings): UnrankedBlocker[] {

@@ -1,6 +1,8 @@
 import type { Day } from '../calendar/day';
+import type { FluidObjection } from '../fluid/permit-fluid';
 import type { EdgeKind, Hand, Role } from '../shop/vocabulary';
 import type { NeedPhase } from './complete-set';
+import type { EdgePolicy } from './value-policy';
 
 /** Why one need is not met. One blocker per role and kind; several kinds for one role when its tools fail variously. */
 export type BlockerReason =
@@ -18,7 +20,8 @@ export type BlockerReason =
   | { readonly kind: 'held-elsewhere'; readonly lineId: string | null; readonly untilDay: Day | null }
   /** The latest due day among them; null when none has a calibration date on record. */
   | { readonly kind: 'calibration-lapses'; readonly dueOnDay: Day | null }
-  | { readonly kind: 'fluid-not-permitted' }
+  /** Why: its list leaves the material out, chlorine on titanium, or the service is not flagged. */
+  | { readonly kind: 'fluid-not-permitted'; readonly why: FluidObjection }
   | { readonly kind: 'fluid-expired'; readonly expiresOnDay: Day }
   | { readonly kind: 'fluid-short'; readonly haveMl: number; readonly needMl: number }
   /** Share of futures in which this kind of edge lasts for the line, and its ends: safe and likely. */
@@ -27,7 +30,9 @@ export type BlockerReason =
       readonly pMade: number;
       readonly safeEnds: number;
       readonly likelyEnds: number;
-    };
+    }
+  /** The line cannot be remade: no one edge is sure enough to cut all of it, and none is new. The surest one's chance. */
+  | { readonly kind: 'no-sure-edge'; readonly pFinishes: number };
 
 export type BlockerKind = BlockerReason['kind'];
 
@@ -56,7 +61,8 @@ export interface LineVerdict {
   readonly canAccept: boolean;
   /**
    * Share of futures in which the edges last for every end of this line, after the lines before it have cut theirs.
-   * About lives only: what else is missing stands in `blockers`. 0 when an edge is missing or nothing is known.
+   * About lives only: what else is missing stands in `blockers`. A future in which no edge is there on the first day counts
+   * as one in which it is not; 0 when nothing is known.
    */
   readonly pMade: number;
   /** Most limiting first. */
@@ -70,4 +76,6 @@ export interface LineVerdict {
   readonly limitingRole: Role | null;
   /** Of the two edges, the one with fewer ends in it. Null when the line cuts nothing. */
   readonly shorterEdge: EdgeKind | null;
+  /** For a line that cannot be remade: the two ways that each kind of edge has. Absent for all others. */
+  readonly valuePolicy?: readonly EdgePolicy[];
 }

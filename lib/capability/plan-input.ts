@@ -1,4 +1,6 @@
 import type { Day } from '../calendar/day';
+import type { Duty } from '../shop/duty';
+import type { Chlorinated } from '../shop/fluid-lot';
 import type { Hand, Operation, Role, ToolState } from '../shop/vocabulary';
 
 /** Connections that an item serves, by id; 'all' for what is not size-bound (brush, deburring tool, fluid). */
@@ -17,6 +19,8 @@ export interface SetItem {
   readonly backOnDay?: Day | null | undefined;
   /** The line that it is issued to. It serves that line now, others from the day after the line is due. */
   readonly heldForLineId?: string | null | undefined;
+  /** In the crib, but kept for one line through a day: it serves others from the day after. */
+  readonly reservation?: { readonly jobLineId: string; readonly untilDay: Day } | null | undefined;
   /** Calibration: valid to the END of this day. A calibrated role without one counts as out of calibration. */
   readonly dueOnDay?: Day | null | undefined;
   /** Fluid: the earlier of shelf life and opened life, usable to the end of this day. None: does not expire. */
@@ -25,6 +29,14 @@ export interface SetItem {
   readonly levelMl?: number | null | undefined;
   /** Fluid: materials it is permitted on. None stated: permitted on nothing. */
   readonly permittedMaterialIds?: readonly string[] | 'all' | undefined;
+  /** Fluid: services it is permitted for. None stated: ordinary service only. */
+  readonly permittedDuties?: readonly Duty[] | undefined;
+  /** Fluid: chlorinated or not known keeps it off titanium. Not stated counts as not known. */
+  readonly chlorinated?: Chlorinated | undefined;
+  /** Fluid: its day without any extension, which alone counts for oxygen. */
+  readonly labelledUseByDay?: Day | null | undefined;
+  /** An edge that has cut nothing yet. */
+  readonly isUnused?: boolean | undefined;
   /** Back from regrind or adjusted: not to be used before its first-off has passed. */
   readonly needsFirstOff?: boolean | undefined;
 }
@@ -46,8 +58,16 @@ export interface PlanLine extends EndDemand {
   readonly operations: readonly Operation[];
   readonly startOnDay: Day;
   readonly dueOnDay: Day;
+  /** What the tube will carry. Absent: ordinary service. */
+  readonly duty?: Duty | undefined;
+  /** The material is titanium: no chlorinated fluid, own brushes. */
+  readonly titanium?: boolean | undefined;
   /** How sure the shop wants to be for this line; a spool that cannot be remade asks for more. Default in `targets`. */
   readonly requiredProbability?: number | undefined;
+  /** It cannot be remade: an edge that is done in mid-line spoils it. Asks for one sure edge, or a new one. */
+  readonly cannotBeRemade?: boolean | undefined;
+  /** A question, not work: asked after every line of the plan, whatever its dates, and takes and holds nothing. */
+  readonly asksOnly?: boolean | undefined;
 }
 
 /** A row of the shop's connection table. A line whose connection has no row is refused, never guessed. */
@@ -65,10 +85,18 @@ export interface Arrival {
   readonly fitsConnectionIds: Fits;
   /** Pieces; for fluid, containers of `levelMl` each. */
   readonly quantity: number;
-  /** First day on which it can be used. A day already past is no date: it is late and counts for nothing. */
+  /** First day on which it can be used. A day already past is no date: without drawn days it counts for nothing. */
   readonly expectedOnDay: Day;
+  /**
+   * The same day drawn, one figure per draw of the ensemble: whole days from today, receiving check counted in.
+   * 0 or less: there today. Infinity: it does not come in that draw. Where given, it goes before `expectedOnDay`: lives
+   * count from the draw's own day, yes-or-no needs from the day by which it is there in the required share of draws.
+   */
+  readonly arrivalDayDraws?: ArrayLike<number> | undefined;
   readonly levelMl?: number | undefined;
   readonly permittedMaterialIds?: readonly string[] | 'all' | undefined;
+  readonly permittedDuties?: readonly Duty[] | undefined;
+  readonly chlorinated?: Chlorinated | undefined;
   readonly expiresOnDay?: Day | null | undefined;
 }
 

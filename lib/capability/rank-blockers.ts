@@ -18,6 +18,7 @@ const KIND_ORDER: readonly BlockerKind[] = [
   'fluid-short',
   'needs-first-off',
   'life-short',
+  'no-sure-edge',
 ];
 
 /** Among equals: what has the longest lead time and stops most first. Source: common practice, no source. */

@@ -7,12 +7,15 @@ export interface Pool {
   /** Places in the queue that may draw on it, ascending. */
   readonly reach: readonly number[];
   readonly supply: Float64Array;
+  /** The draws in which it holds anything, where that is not all of them. */
+  readonly draws?: Int32Array | undefined;
 }
 
-/** What a taker wants: amount × weight in each draw, ≥ 0. Amount 0 for one that only asks. */
+/** What a taker wants: amount × weight in each draw, ≥ 0. One that only asks is told, and takes nothing. */
 export interface Demand {
   readonly amount: number;
   readonly weights: Float64Array;
+  readonly takes: boolean;
 }
 
 /** What the walk tells at each taker, before it takes. Both arrays are reused: copy what must be kept. */
@@ -48,19 +51,19 @@ export function shareSupply(
   const groups = new Map<string, TakerGroup>();
   const capacity = new Float64Array(drawCount);
   const wanted = new Float64Array(drawCount);
-  demands.forEach(({ amount, weights }, taker) => {
+  demands.forEach(({ amount, weights, takes }, taker) => {
     const mine = byTaker[taker] ?? [];
     const moves = nested[taker] !== true;
-    sumLeft(capacity, left, mine);
+    sumLeft(capacity, left, mine, pools);
     for (let k = 0; k < drawCount; k++) {
       wanted[k] = amount === 0 ? 0 : amount * (weights[k] as number);
       const short = (wanted[k] as number) - (capacity[k] as number);
       if (moves && short > 0) capacity[k] = (capacity[k] as number) + makeRoom(sharing, mine, short, k);
     }
     atTaker(taker, capacity, left);
-    if (amount === 0) return;
+    if (amount === 0 || !takes) return;
     const group = moves ? groupOf(groups, mine) : undefined;
-    for (const p of mine) take(left[p], wanted, group && heldBy(group, p, sharing));
+    for (const p of mine) take(left[p], wanted, pools[p]?.draws, group && heldBy(group, p, sharing));
   });
 }
 
@@ -73,23 +76,38 @@ function poolsByTaker(pools: readonly Pool[], takerCount: number): number[][] {
   return byTaker;
 }
 
-function sumLeft(sum: Float64Array, left: readonly Float64Array[], mine: readonly number[]): void {
+function sumLeft(
+  sum: Float64Array,
+  left: readonly Float64Array[],
+  mine: readonly number[],
+  pools: readonly Pool[],
+): void {
   sum.fill(0);
   for (const p of mine) {
     const more = left[p];
-    if (more) for (let k = 0; k < sum.length; k++) sum[k] = (sum[k] as number) + (more[k] as number);
+    const draws = pools[p]?.draws;
+    if (more === undefined) continue;
+    if (draws) for (const k of draws) sum[k] = (sum[k] as number) + (more[k] as number);
+    else for (let k = 0; k < sum.length; k++) sum[k] = (sum[k] as number) + (more[k] as number);
   }
 }
 
 /** Takes what is wanted from one pool as far as it goes, and books it to the group where takers may be moved. */
-function take(pool: Float64Array | undefined, wanted: Float64Array, held: Float64Array | undefined): void {
+function take(
+  pool: Float64Array | undefined,
+  wanted: Float64Array,
+  draws: Int32Array | undefined,
+  held: Float64Array | undefined,
+): void {
   invariant(pool !== undefined, 'a taker reaches pools that exist');
-  for (let k = 0; k < wanted.length; k++) {
+  const takeAt = (k: number): void => {
     const part = Math.min(wanted[k] as number, pool[k] as number);
     pool[k] = (pool[k] as number) - part;
     wanted[k] = (wanted[k] as number) - part;
     if (held) held[k] = (held[k] as number) + part;
-  }
+  };
+  if (draws) for (const k of draws) takeAt(k);
+  else for (let k = 0; k < wanted.length; k++) takeAt(k);
 }
 
 /** Takers that reach the same pools are one group: it is all one which of them is moved. */

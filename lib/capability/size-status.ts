@@ -51,7 +51,8 @@ export function sizeStatuses(input: SizeInput): SizeStatus[] {
   });
 }
 
-function oneEnd(probe: SizeProbe, materialId: string, today: Day): PlanLine {
+/** One end of a size, coned, threaded and accepted on one day. */
+export function oneEnd(probe: SizeProbe, materialId: string, today: Day): PlanLine {
   const { connectionId, exposurePerEnd, fluidMlPerEnd } = probe;
   return {
     lineId: '',

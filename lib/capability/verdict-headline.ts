@@ -15,11 +15,16 @@ export function verdictHeadline(
   { verdict, blockers }: Pick<LineVerdict, 'verdict' | 'blockers'>,
 ): string {
   if (verdict === 'can-make') return '';
+  const opening = verdict === 'at-risk' ? 'is at risk' : 'cannot be made';
+  return `${trueFractions(sizeText)} ${opening}: ${verdictReasons({ blockers })}`;
+}
+
+/** The reasons alone, most limiting first: "no die, no threading guide, no GO ring and 3 more". */
+export function verdictReasons({ blockers }: Pick<LineVerdict, 'blockers'>): string {
   const reasons = [...new Set(blockers.map(shortReason))];
   const named = reasons.slice(0, HEADLINE_REASONS).join(', ');
   const rest = reasons.length - HEADLINE_REASONS;
-  const opening = verdict === 'at-risk' ? 'is at risk' : 'cannot be made';
-  return `${trueFractions(sizeText)} ${opening}: ${named}${rest > 0 ? ` and ${rest} more` : ''}`;
+  return `${named}${rest > 0 ? ` and ${rest} more` : ''}`;
 }
 
 const SHORT_ROLE: Partial<Record<Role, string>> = {
@@ -60,6 +65,8 @@ function shortReason(blocker: Blocker): string {
       return 'not enough fluid';
     case 'life-short':
       return `${name} life short`;
+    case 'no-sure-edge':
+      return `no ${name} sure enough`;
   }
 }
 

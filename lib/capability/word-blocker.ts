@@ -1,4 +1,5 @@
 import { type Day, dayLabel } from '../calendar';
+import type { FluidObjection } from '../fluid/permit-fluid';
 import { HAND_LABEL, ROLE_LABEL } from '../shop/vocabulary';
 import type { Blocker, BlockerKind } from './line-verdict';
 
@@ -47,15 +48,26 @@ function whatIsWrong(blocker: Blocker, words: BlockerWords): string {
         ? `${name}${tools} has no calibration date on record`
         : `${name}${tools} is in calibration only to the end of ${dayLabel(blocker.dueOnDay)}`;
     case 'fluid-not-permitted':
-      return `no cutting fluid here is permitted on this material${tools}`;
+      return `${NOT_PERMITTED[blocker.why]}${tools}`;
     case 'fluid-expired':
       return `cutting fluid${tools} expires on ${dayLabel(blocker.expiresOnDay)}, before the line is done`;
     case 'fluid-short':
       return `cutting fluid is short: about ${wholeMl(blocker.haveMl)} mL for this line, which takes ${wholeMl(blocker.needMl)} mL`;
     case 'life-short':
       return `${name} life is short: ${endsText(blocker.safeEnds)} safe, ${blocker.likelyEnds} likely`;
+    case 'no-sure-edge':
+      return `no ${name} is sure enough to cut all of a line that cannot be remade, and none is new; the surest is ${blocker.toolIds.join(', ')}`;
   }
 }
+
+/** Why none of the fluids will do. */
+const NOT_PERMITTED: Record<FluidObjection, string> = {
+  material: 'no cutting fluid here is permitted on this material',
+  'titanium-chlorinated': 'the cutting fluid here is chlorinated: not on titanium',
+  'titanium-unknown':
+    'nobody knows whether the cutting fluid here is chlorinated: not on titanium until the supplier has answered',
+  duty: 'no cutting fluid here is permitted for this service',
+};
 
 /** The day on which the need is met, unless the sentence has just said it. */
 function clears(blocker: Blocker): string {

@@ -1,7 +1,7 @@
 import type { Band } from '../ensemble/reasons';
 
 /** What edges may be grouped by to ask whether one group dies early. */
-export type GroupedBy = 'lot' | 'supplier' | 'heat' | 'fluid';
+export type GroupedBy = 'lot' | 'supplier' | 'heat' | 'fluid-lot' | 'fluid-product';
 
 /** One group in a log-rank test. */
 export interface LogRankGroup {

@@ -1,4 +1,13 @@
 export {
+  angleErrorToLargeEndDeg,
+  type ConeCutError,
+  type ConeError,
+  type ConeHeldBy,
+  checkConeError,
+  coneWithAngleError,
+  standOffPerNoseMm,
+} from './angle-error';
+export {
   type ConeShape,
   checkConeShape,
   coneHeightMm,
@@ -6,3 +15,4 @@ export {
   SEAT_ANGLE_DEG,
   seatGapMm,
 } from './geometry';
+export { type SeatContact, type SeatedCone, seatCone } from './seating';

@@ -52,6 +52,10 @@ export interface Ensemble extends LifeDraws {
   ): Float64Array | undefined;
   tool(toolId: string): ToolInHand | undefined;
   fit(kind: EdgeKind): LifeFit | undefined;
+  /** The draws of a kind behind all of it, its figures and factors. */
+  draws(kind: EdgeKind): KindDraws | undefined;
+  /** Every array worked out so far, by its key: what an ensemble of the same draws need not work out again. */
+  readonly lives: ReadonlyMap<string, Float64Array>;
 }
 
 export const DEFAULT_DRAW_COUNT = 2048;
@@ -77,10 +81,12 @@ export function buildEnsemble({
 export function ensembleOver(
   byKind: ReadonlyMap<EdgeKind, KindDraws>,
   { tools, parts, drawCount }: Pick<EnsembleInput, 'tools' | 'parts'> & { drawCount: number },
+  known: ReadonlyMap<string, Float64Array> = new Map(),
 ): Ensemble {
   const toolById = new Map(tools.map((tool) => [tool.toolId, tool]));
   const partById = new Map(parts.map((part) => [part.partId, part]));
-  const keep = keeper();
+  const lives = new Map(known);
+  const keep = keeper(lives);
   const wearFactor = (kind: EdgeKind, cut: CutCondition): Float64Array | undefined => {
     const draws = byKind.get(kind);
     return draws && wearFactorDraws(draws, cut);
@@ -88,10 +94,7 @@ export function ensembleOver(
   const medianLog = (
     draws: KindDraws,
     edge: { partId: string; odIn: number; regrinds: number },
-  ): Float64Array =>
-    keep(`median:${draws.fit.kind}:${edge.regrinds}:${edge.odIn}:${edge.partId}`, () =>
-      logMedianDraws(draws, edge),
-    );
+  ): Float64Array => keep(medianKey(draws.fit.kind, edge), () => logMedianDraws(draws, edge));
   return {
     drawCount,
     wearFactor,
@@ -104,7 +107,7 @@ export function ensembleOver(
       const tool = toolById.get(toolId);
       const draws = tool && byKind.get(tool.kind);
       if (tool === undefined || draws === undefined) return undefined;
-      return keep(`residual:${toolId}`, () =>
+      return keep(residualKey(toolId), () =>
         residualDraws(draws, {
           key: `tool:${toolId}`,
           logMedian: medianLog(draws, tool),
@@ -117,7 +120,7 @@ export function ensembleOver(
       const part = partById.get(partId);
       const draws = part && byKind.get(part.kind);
       if (part === undefined || draws === undefined) return undefined;
-      return keep(`new:${index}:${partId}`, () =>
+      return keep(newKey(partId, index), () =>
         residualDraws(draws, {
           key: `new:${partId}:${index}`,
           logMedian: medianLog(draws, { ...part, regrinds: 0 }),
@@ -126,12 +129,26 @@ export function ensembleOver(
     },
     tool: (toolId) => toolById.get(toolId),
     fit: (kind) => byKind.get(kind)?.fit,
+    draws: (kind) => byKind.get(kind),
+    lives,
   };
 }
 
+/** Names of the arrays that an ensemble keeps. */
+function medianKey(kind: EdgeKind, edge: { partId: string; odIn: number; regrinds: number }): string {
+  return `median:${kind}:${edge.regrinds}:${edge.odIn}:${edge.partId}`;
+}
+
+export function residualKey(toolId: string): string {
+  return `residual:${toolId}`;
+}
+
+function newKey(partId: string, index: number): string {
+  return `new:${index}:${partId}`;
+}
+
 /** Works each array out once and hands the same one out from then on. */
-function keeper(): (key: string, make: () => Float64Array) => Float64Array {
-  const kept = new Map<string, Float64Array>();
+function keeper(kept: Map<string, Float64Array>): (key: string, make: () => Float64Array) => Float64Array {
   return (key, make) => {
     const held = kept.get(key) ?? make();
     kept.set(key, held);

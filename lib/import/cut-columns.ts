@@ -68,6 +68,13 @@ export const CUT_COLUMNS = [
     example: 'no',
   },
   {
+    key: 'fluid',
+    also: ['fluid id', 'bottle', 'cutting fluid', 'coolant', 'oil'],
+    required: false,
+    help: 'The mark of the bottle of fluid it was cut with.',
+    example: '',
+  },
+  {
     key: 'rework',
     also: ['recut', 'reworked', 'chased'],
     required: false,

@@ -14,7 +14,22 @@ import type { ToolColumn } from './tool-columns';
 
 /** A tool with what its cells need. */
 export interface ToolForExport {
-  readonly tool: Omit<ToolRecord, 'edges'>;
+  readonly tool: Pick<
+    ToolRecord,
+    | 'id'
+    | 'partId'
+    | 'role'
+    | 'hand'
+    | 'lot'
+    | 'receivedOnDay'
+    | 'opening'
+    | 'state'
+    | 'stateReason'
+    | 'dueOnDay'
+    | 'expiresOnDay'
+    | 'openedOnDay'
+    | 'levelMl'
+  >;
   readonly part: Part | undefined;
   /** The sizes in the shop's table by key. */
   readonly connections: ReadonlyMap<string, Connection>;
@@ -76,6 +91,7 @@ export function cutCells(row: CutForExport): Record<CutColumn, string> {
     thread_length: length.figure,
     thread_length_unit: length.unit,
     dry: yesNo(cut.dry),
+    fluid: cut.fluidId ?? '',
     rework: yesNo(cut.rework),
     job: cut.jobLineId ?? '',
     by: row.by,

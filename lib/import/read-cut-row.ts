@@ -29,6 +29,8 @@ export interface CutRow {
   } | null;
   readonly dry: boolean;
   readonly rework: boolean;
+  /** The bottle of fluid, or empty. */
+  readonly fluid: string;
   readonly job: string;
   readonly by: string;
   readonly rejects: Rejects;
@@ -55,6 +57,7 @@ export function readCutRow(row: RowReader): CutRow | undefined {
     threadLength: readThreadLength(row),
     dry: row.optional('dry', readYesNoCell) ?? false,
     rework: row.optional('rework', readYesNoCell) ?? false,
+    fluid: row.optional('fluid', readToolIdCell) ?? '',
     job: row.text('job', 80),
     by: row.text('by', 40),
     ending: row.optional('edge_ended', readEdgeEnding),
@@ -77,10 +80,11 @@ export function readCutRow(row: RowReader): CutRow | undefined {
  */
 export function cutRowContent(row: CutRow): string {
   const { toolId, cutOnDay, size, service, material, heat, ends, goodEnds, threadLength, dry, rework } = row;
-  const { job, by, rejects } = row;
+  const { job, by, rejects, fluid } = row;
   const what = [toolId, cutOnDay, size.num, size.den, service, material.toLowerCase(), heat];
   const how = [ends, goodEnds, threadLength?.lengthMm ?? null, dry, rework, job, by.toLowerCase(), rejects];
-  return JSON.stringify([...what, ...how]);
+  // Rows from before bottles were named keep the ID they were known by.
+  return JSON.stringify([...what, ...how, ...(fluid === '' ? [] : [fluid])]);
 }
 
 function readThreadLength(row: RowReader): CutRow['threadLength'] {

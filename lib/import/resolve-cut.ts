@@ -2,6 +2,7 @@ import { dayNumber, dayOfMs } from '../calendar/day';
 import { ok, type Refusal, type Result } from '../result';
 import type { LogCut } from '../shop/command-input';
 import type { Cut } from '../shop/cut';
+import { toolKey } from '../shop/tool-id';
 import type { CutRow } from './read-cut-row';
 import { findConnection, findMaterial, type ShopIndex } from './shop-index';
 
@@ -28,9 +29,11 @@ export function resolveCut(
   const [connectionId, materialId] = [connection.value.id, material.value.id];
   const jobLineId = row.job === '' ? null : (jobLineOf(row.job, connectionId, materialId) ?? row.job);
   const { toolId, heat, ends, goodEnds, dry, rework } = row;
+  const fluidId = row.fluid === '' ? null : row.fluid;
   const threadLength = row.threadLength && { typed: row.threadLength.typed, unit: row.threadLength.unit };
   return ok({
     ...{ toolId, connectionId, materialId, heat, ends, goodEnds, threadLength, dry, rework, jobLineId },
+    fluidId,
     rejects: row.rejects.map((reject) => ({ ...reject })),
     cutAtMs: noonMs(row.cutOnDay),
   });
@@ -52,6 +55,7 @@ export function saysTheSame(cut: Cut, facts: CutFactsOfRow, row: CutRow): boolea
   return (
     job &&
     length &&
+    toolKey(cut.fluidId ?? '') === toolKey(row.fluid) &&
     keys.every((key) => cut[key] === facts[key]) &&
     dayOfMs(cut.cutAtMs) === row.cutOnDay &&
     rejectText(cut.rejects) === rejectText(row.rejects)

@@ -53,6 +53,8 @@ export const ROLE_WORDS: WordList<Role> = wordList(ROLES, {
     'nogo ring',
   ],
   'length-gauge': ['length gauge', 'thread length gauge', 'thread-length gauge', 'length gauges'],
+  'thread-wires': ['thread wire', 'thread measuring wires', 'measuring wires', 'wires', 'wire set'],
+  'master-seat': ['master seat', 'master seats', 'master cone', 'seat master'],
   'deburr-tool': ['deburr tool', 'deburring tool', 'deburrer', 'deburr', 'deburring tools'],
   fluid: ['fluids', 'cutting fluid', 'cutting fluids', 'cutting oil', 'oil', 'bottle'],
 });

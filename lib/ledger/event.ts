@@ -1,11 +1,37 @@
 import { z } from 'zod';
+import { AcceptanceSchema } from '../shop/acceptance';
 import { BeliefSchema } from '../shop/belief';
 import { CalibrationSchema } from '../shop/calibration';
+import { LineCleanedSchema } from '../shop/cleaning';
+import { ConflictSchema, ConflictSettledSchema } from '../shop/conflict';
 import { CostsSchema } from '../shop/costs';
 import { CutSchema } from '../shop/cut';
 import { dayField } from '../shop/field';
-import { FluidLevelSchema, FluidOpenedSchema } from '../shop/fluid-entry';
+import {
+  FluidDisposedSchema,
+  FluidDropsSchema,
+  FluidExtendedSchema,
+  FluidLevelSchema,
+  FluidOpenedSchema,
+} from '../shop/fluid-entry';
+import { FluidLotSchema } from '../shop/fluid-lot';
+import {
+  CertificateFileSchema,
+  GaugeCheckSchema,
+  GaugeDroppedSchema,
+  GaugeIntervalSchema,
+} from '../shop/gauge-entry';
 import { JobSchema } from '../shop/job';
+import {
+  AdjustmentSchema,
+  FirstOffSchema,
+  KitClosedSchema,
+  KitSchema,
+  KitSearchSchema,
+  PiecesSchema,
+  ReservationSchema,
+} from '../shop/kit';
+import { MarkSchema } from '../shop/mark';
 import {
   ConnectionSchema,
   EdgeEndSchema,
@@ -19,9 +45,25 @@ import {
   RenewalSchema,
   ReturnSchema,
 } from '../shop/noun';
-import { OrderSchema } from '../shop/order';
+import {
+  OrderApprovalSchema,
+  OrderCancelSchema,
+  OrderChaseSchema,
+  OrderDraftSchema,
+  OrderReceiptSchema,
+  OrderSchema,
+  OrderSlipSchema,
+} from '../shop/order';
 import { PartSchema } from '../shop/part';
+import { ReadingSettingsSchema } from '../shop/reading-settings';
+import {
+  RecallClosingSchema,
+  RecallExtensionSchema,
+  RecallSchema,
+  SuspectDisposalSchema,
+} from '../shop/recall';
 import { ShopSchema } from '../shop/shop-settings';
+import { StockCountSchema } from '../shop/stock-count';
 
 /**
  * Everything that can happen. The ledger holds nothing else, so this file is the whole history of a shop in outline.
@@ -34,24 +76,56 @@ export const ENTRY = {
   'material-set': { subject: 'material', payload: MaterialSchema },
   'part-set': { subject: 'part', payload: PartSchema },
   'costs-set': { subject: 'costs', payload: CostsSchema },
+  'reading-settings-set': { subject: 'reading-settings', payload: ReadingSettingsSchema },
+  'fluid-lot-set': { subject: 'fluid-lot', payload: FluidLotSchema },
   'belief-set': { subject: 'belief', payload: BeliefSchema },
   'life-guess-set': { subject: 'guess', payload: LifeGuessSchema },
   'job-set': { subject: 'job', payload: JobSchema },
+  'line-cleaned': { subject: 'job', payload: LineCleanedSchema },
   'job-closed': { subject: 'job', payload: z.object({ how: z.enum(['done', 'cancelled']) }) },
+  'job-shipped': { subject: 'job', payload: z.object({ onDay: dayField('The day it left') }) },
   'order-placed': { subject: 'order', payload: OrderSchema },
-  'order-slipped': { subject: 'order', payload: z.object({ expectedOnDay: dayField('The new day') }) },
-  'order-received': { subject: 'order', payload: z.object({ quantity: z.number().int().min(1) }) },
+  'order-drafted': { subject: 'order', payload: OrderDraftSchema },
+  'order-approved': { subject: 'order', payload: OrderApprovalSchema },
+  'order-slipped': { subject: 'order', payload: OrderSlipSchema },
+  'order-chased': { subject: 'order', payload: OrderChaseSchema },
+  'order-received': { subject: 'order', payload: OrderReceiptSchema },
+  'order-cancelled': { subject: 'order', payload: OrderCancelSchema },
+  'kit-issued': { subject: 'kit', payload: KitSchema },
+  'kit-search-opened': { subject: 'kit', payload: KitSearchSchema },
+  'stock-counted': { subject: 'count', payload: StockCountSchema },
+  'conflict-raised': { subject: 'conflict', payload: ConflictSchema },
+  'conflict-settled': { subject: 'conflict', payload: ConflictSettledSchema },
+  'kit-closed': { subject: 'kit', payload: KitClosedSchema },
+  'ends-accepted': { subject: 'acceptance', payload: AcceptanceSchema },
+  'recall-opened': { subject: 'recall', payload: RecallSchema },
+  'recall-extended': { subject: 'recall', payload: RecallExtensionSchema },
+  'suspect-disposed': { subject: 'recall', payload: SuspectDisposalSchema },
+  'recall-closed': { subject: 'recall', payload: RecallClosingSchema },
   'tool-received': { subject: 'tool', payload: ReceiptSchema },
   'cut-logged': { subject: 'tool', payload: CutSchema },
   'tool-issued': { subject: 'tool', payload: IssueSchema },
   'tool-returned': { subject: 'tool', payload: ReturnSchema },
   'tool-moved': { subject: 'tool', payload: MoveSchema },
+  'tool-marked': { subject: 'tool', payload: MarkSchema },
+  'tool-reserved': { subject: 'tool', payload: ReservationSchema },
+  'tool-freed': { subject: 'tool', payload: z.object({}) },
+  'pieces-accounted': { subject: 'tool', payload: PiecesSchema },
+  'die-adjusted': { subject: 'tool', payload: AdjustmentSchema },
+  'first-off-checked': { subject: 'tool', payload: FirstOffSchema },
   'edge-ended': { subject: 'tool', payload: EdgeEndSchema },
   'edge-read': { subject: 'tool', payload: ReadingSchema },
   'edge-renewed': { subject: 'tool', payload: RenewalSchema },
   'gauge-calibrated': { subject: 'tool', payload: CalibrationSchema },
+  'gauge-checked': { subject: 'tool', payload: GaugeCheckSchema },
+  'gauge-dropped': { subject: 'tool', payload: GaugeDroppedSchema },
+  'gauge-interval-set': { subject: 'tool', payload: GaugeIntervalSchema },
+  'gauge-certificate-filed': { subject: 'tool', payload: CertificateFileSchema },
   'fluid-opened': { subject: 'tool', payload: FluidOpenedSchema },
   'fluid-level-read': { subject: 'tool', payload: FluidLevelSchema },
+  'fluid-drops-counted': { subject: 'tool', payload: FluidDropsSchema },
+  'fluid-extended': { subject: 'tool', payload: FluidExtendedSchema },
+  'fluid-disposed': { subject: 'tool', payload: FluidDisposedSchema },
 } as const;
 
 export type EntryKind = keyof typeof ENTRY;

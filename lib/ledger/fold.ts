@@ -1,13 +1,20 @@
+import type { ReadingSettings } from '../reading/reading-settings';
 import { ok, type Refusal, type Result } from '../result';
 import type { Belief } from '../shop/belief';
 import type { Costs } from '../shop/costs';
+import type { FluidLot } from '../shop/fluid-lot';
 import type { Connection, LifeGuess, Material, Person } from '../shop/noun';
 import type { Part } from '../shop/part';
 import type { Shop } from '../shop/shop-settings';
+import { type AcceptanceRecord, evolveAcceptance } from './acceptance-history';
+import { type ConflictRecord, evolveConflict } from './conflict-history';
+import { type CountRecord, evolveCount } from './count-history';
 import type { Entry, SubjectKind } from './event';
 import { evolveJob, type JobRecord } from './job-history';
+import { evolveKit, type KitRecord } from './kit-history';
 import { evolveOrder, type OrderRecord } from './order-history';
 import { evolvePart } from './part-history';
+import { evolveRecall, type RecallRecord } from './recall-history';
 import { evolveTool } from './tool-history';
 import type { ToolRecord } from './tool-record';
 
@@ -21,9 +28,16 @@ export interface RecordOf {
   guess: LifeGuess;
   belief: Belief;
   costs: Costs;
+  'reading-settings': ReadingSettings;
+  'fluid-lot': FluidLot;
   job: JobRecord;
   order: OrderRecord;
+  kit: KitRecord;
+  conflict: ConflictRecord;
+  count: CountRecord;
   tool: ToolRecord;
+  acceptance: AcceptanceRecord;
+  recall: RecallRecord;
 }
 
 type Evolve = {
@@ -47,9 +61,16 @@ const EVOLVE: Evolve = {
   guess: replaced<'guess'>,
   belief: replaced<'belief'>,
   costs: replaced<'costs'>,
+  'reading-settings': replaced<'reading-settings'>,
+  'fluid-lot': replaced<'fluid-lot'>,
   job: evolveJob,
   order: evolveOrder,
+  kit: evolveKit,
+  conflict: evolveConflict,
+  count: evolveCount,
   tool: evolveTool,
+  acceptance: evolveAcceptance,
+  recall: evolveRecall,
 };
 
 /** One more entry about one subject. */

@@ -1,10 +1,24 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { Entry } from './event';
 import type { ToolRecord } from './tool-record';
+import { dieAdjusted, firstOffChecked, freed, piecesAccounted, reserved } from './tool-step/care';
 import { issued, moved, returned } from './tool-step/custody';
 import { cutLogged, edgeEnded, edgeRenewed } from './tool-step/edge';
-import { fluidLevelRead, fluidOpened } from './tool-step/fluid';
-import { gaugeCalibrated } from './tool-step/gauge';
+import {
+  fluidDisposed,
+  fluidDropsCounted,
+  fluidExtended,
+  fluidLevelRead,
+  fluidOpened,
+} from './tool-step/fluid';
+import {
+  gaugeCalibrated,
+  gaugeCertificateFiled,
+  gaugeChecked,
+  gaugeDropped,
+  gaugeIntervalSet,
+} from './tool-step/gauge';
+import { toolMarked } from './tool-step/mark';
 import { edgeRead } from './tool-step/reading';
 import { received } from './tool-step/receipt';
 
@@ -33,6 +47,18 @@ function evolveKnown(tool: ToolRecord, entry: Entry): Result<ToolRecord, Refusal
       return moved(tool, entry.payload, entry);
     case 'cut-logged':
       return cutLogged(tool, entry.payload, entry);
+    case 'tool-marked':
+      return toolMarked(tool, entry.payload, entry);
+    case 'tool-reserved':
+      return reserved(tool, entry.payload, entry);
+    case 'tool-freed':
+      return freed(tool, entry.payload, entry);
+    case 'pieces-accounted':
+      return piecesAccounted(tool, entry.payload, entry);
+    case 'die-adjusted':
+      return dieAdjusted(tool, entry.payload, entry);
+    case 'first-off-checked':
+      return firstOffChecked(tool, entry.payload, entry);
     case 'edge-ended':
       return edgeEnded(tool, entry.payload, entry);
     case 'edge-read':
@@ -41,10 +67,24 @@ function evolveKnown(tool: ToolRecord, entry: Entry): Result<ToolRecord, Refusal
       return edgeRenewed(tool, entry.payload, entry);
     case 'gauge-calibrated':
       return gaugeCalibrated(tool, entry.payload, entry);
+    case 'gauge-checked':
+      return gaugeChecked(tool, entry.payload, entry);
+    case 'gauge-dropped':
+      return gaugeDropped(tool, entry.payload, entry);
+    case 'gauge-interval-set':
+      return gaugeIntervalSet(tool, entry.payload, entry);
+    case 'gauge-certificate-filed':
+      return gaugeCertificateFiled(tool, entry.payload, entry);
     case 'fluid-opened':
       return fluidOpened(tool, entry.payload, entry);
     case 'fluid-level-read':
       return fluidLevelRead(tool, entry.payload, entry);
+    case 'fluid-drops-counted':
+      return fluidDropsCounted(tool, entry.payload, entry);
+    case 'fluid-extended':
+      return fluidExtended(tool, entry.payload, entry);
+    case 'fluid-disposed':
+      return fluidDisposed(tool, entry.payload, entry);
     default:
       return refuse('kind', `An entry "${entry.kind}" cannot be about a tool.`);
   }

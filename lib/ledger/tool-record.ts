@@ -1,4 +1,7 @@
+import type { GaugeEvidence } from '../gauge/evidence';
 import type { Finding } from '../reading/reading';
+import type { FluidDisposed } from '../shop/fluid-entry';
+import type { GaugeInterval } from '../shop/gauge-entry';
 import type { Opening } from '../shop/noun';
 import type { EdgeEnd, EndCause, Hand, Role, ToolState } from '../shop/vocabulary';
 
@@ -55,7 +58,34 @@ export interface ToolRecord {
   readonly expiresOnDay: string | null;
   readonly openedOnDay: string | null;
   readonly levelMl: number | null;
+  /** The day to which an inspection has lengthened a fluid's life. */
+  readonly extendedUntilDay: string | null;
+  /** Drops to the millilitre as counted with this bottle's dropper. */
+  readonly dropsPerMl: number | null;
+  /** How a bottle ended. */
+  readonly disposal: FluidDisposed | null;
+  /** The kit it went out in; null when it is not out in one. */
+  readonly kitId: string | null;
+  /** The line it is kept for, and the last day of that. */
+  readonly reservation: Reservation | null;
+  /** After a breakage: pieces still to be accounted for, all found, or given up as not found. */
+  readonly pieces: 'none' | 'owed' | 'found' | 'not-found';
+  /** How often a split die was opened or closed a touch. */
+  readonly adjustments: number;
+  /** Back from regrind or adjusted: its next end is gauged as a first-off before it goes out again. */
+  readonly firstOffOwed: boolean;
   readonly edges: readonly EdgeRecord[];
+  /** What says whether a gauge was good, in the order it was entered. */
+  readonly evidence: readonly GaugeEvidence[];
+  /** How long a calibration of it is good for, where somebody has decided that. */
+  readonly interval: GaugeInterval | null;
+  /** The knock after which it was set aside and not yet cleared. */
+  readonly dropped: { readonly onDay: string; readonly atMs: number } | null;
+}
+
+export interface Reservation {
+  readonly jobLineId: string;
+  readonly untilDay: string;
 }
 
 /** The edge in service now, or the last one there was. */

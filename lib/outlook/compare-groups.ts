@@ -1,19 +1,20 @@
-import type { EarlyDeaths, GroupFlag } from '../compare/comparison';
+import type { EarlyDeaths, GroupedBy, GroupFlag } from '../compare/comparison';
 import { earlyDeaths, type LotTool } from '../compare/early-deaths';
 import { FLAG_MINIMUM, flagGroup } from '../compare/flag-group';
 import type { GroupedEdge } from '../compare/grouped-edge';
 import type { LifeFitInput } from '../life/fit-life';
 import { EDGE_KINDS, type EdgeKind, type ToolState } from '../shop/vocabulary';
-import { type EdgeGroups, edgeGroups } from './edge-groups';
+import { type Bottle, type EdgeGroups, edgeGroups } from './edge-groups';
 import { edgeHistories, isEdgeKind } from './edge-histories';
 import { edgeLives } from './edge-lives';
-import { groupedEdges, type ShopGrouping } from './grouped-edges';
+import { groupedEdges } from './grouped-edges';
 import { firstGuesses, lifePriors } from './life-beliefs';
 import type { Outlook } from './outlook';
 import { partWears } from './part-wear';
+import type { ShopFacts } from './shop-facts';
 import type { ToolLog } from './stored-predictions';
 
-/** Lots, suppliers and heats beside the rest, and the lots that the early-death rule proposes to hold. */
+/** Lots, suppliers, heats and fluids beside the rest, and the lots that the early-death rule proposes to hold. */
 export interface ShopComparisons {
   /** Groups with enough in the log to be judged, those flagged first. */
   readonly judged: readonly { readonly kind: EdgeKind; readonly flag: GroupFlag }[];
@@ -27,17 +28,17 @@ export interface LotToHold extends EarlyDeaths {
   readonly leftIds: readonly string[];
 }
 
-const GROUPINGS: readonly ShopGrouping[] = ['lot', 'supplier', 'heat'];
+const GROUPINGS: readonly GroupedBy[] = ['lot', 'supplier', 'heat', 'fluid-lot', 'fluid-product'];
 
 type Shop = Pick<Outlook, 'facts' | 'ensemble'>;
 
 /**
- * Asks of every lot, supplier and heat whether its edges die early. Each question takes a fit of its own: seconds for a whole
+ * Asks of every lot, supplier, heat and fluid whether its edges die early. Each question takes a fit of its own: seconds for a whole
  * shop, so not for the path of a request.
  */
 export function compareGroups(shop: Shop, logs: readonly ToolLog[]): ShopComparisons {
   const { facts } = shop;
-  const groups = edgeGroups(logs, facts.parts);
+  const groups = edgeGroups(logs, facts.parts, bottlesOf(facts));
   const histories = edgeHistories(facts);
   const flags = EDGE_KINDS.flatMap((kind) => {
     const fit: LifeFitInput = {
@@ -59,6 +60,14 @@ export function compareGroups(shop: Shop, logs: readonly ToolLog[]): ShopCompari
     tooLittle: flags.length - judged.length,
     holds: lotsToHold(shop, logs, groups),
   };
+}
+
+/** Every bottle of fluid that the shop has or had. A bottle without a lot stands for itself. */
+function bottlesOf({ tools, parts }: Pick<ShopFacts, 'tools' | 'parts'>): Bottle[] {
+  const names = new Map(parts.map(({ id, name }) => [id, name]));
+  return tools.flatMap(({ id, role, lot, partId }) =>
+    role === 'fluid' ? [{ id, lot: lot || id, product: names.get(partId) ?? partId }] : [],
+  );
 }
 
 /** Enough of the group to judge it, and enough besides it to stand it beside. */

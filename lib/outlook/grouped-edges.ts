@@ -3,17 +3,14 @@ import type { GroupedEdge } from '../compare/grouped-edge';
 import type { EdgeHistory, ExposurePart } from '../life/observation';
 import type { EdgeGroups, HeatUse } from './edge-groups';
 
-/** How edges are grouped here. Which bottle of fluid a row was cut with is not written down, so fluids are not. */
-export type ShopGrouping = Exclude<GroupedBy, 'fluid'>;
-
 /**
- * The edges of one kind by lot, supplier or heat. An edge belongs to its lot and supplier whole, to a heat with what it cut
- * of it. Edges that cut nothing are left out: they say nothing.
+ * The edges of one kind by lot, supplier, heat or fluid. An edge belongs to its lot and supplier whole, to a heat with what it
+ * cut of it, and whole to the fluid that cut most of its exposure. Edges that cut nothing are left out: they say nothing.
  */
 export function groupedEdges(
   histories: readonly EdgeHistory[],
   groups: readonly EdgeGroups[],
-  groupedBy: ShopGrouping,
+  groupedBy: GroupedBy,
 ): Map<string, GroupedEdge[]> {
   const groupsOf = new Map(groups.map((group) => [`${group.edgeNo}:${group.toolId}`, group]));
   const found = new Map<string, GroupedEdge[]>();
@@ -23,11 +20,18 @@ export function groupedEdges(
     const belongs: [string | undefined, GroupedEdge][] =
       groupedBy === 'heat'
         ? group.heats.map((use) => [use.heat, withinHeat(history, group, use)])
-        : [[group[groupedBy], { history, ends: group.ends }]];
+        : [[group[FIELD[groupedBy]], { history, ends: group.ends }]];
     for (const [id, edge] of belongs) if (id !== undefined) found.set(id, [...(found.get(id) ?? []), edge]);
   }
   return found;
 }
+
+const FIELD = {
+  lot: 'lot',
+  supplier: 'supplier',
+  'fluid-lot': 'fluidLot',
+  'fluid-product': 'fluidProduct',
+} as const satisfies Record<Exclude<GroupedBy, 'heat'>, keyof EdgeGroups>;
 
 /** What of a history was cut of one heat. The row in which it wore out belongs to the heat of that row. */
 function withinHeat(

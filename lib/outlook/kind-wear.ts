@@ -3,7 +3,6 @@ import { type Band, bandOf } from '../ensemble/reasons';
 import type { EdgeCounts, LifeWarning } from '../life/life-fit';
 import type { EdgeKind } from '../shop/vocabulary';
 import { isEdgeKind } from './edge-histories';
-import { ensembleDraws } from './ensemble-draws';
 import type { Outlook } from './outlook';
 import type { ShopFacts } from './shop-facts';
 
@@ -38,7 +37,7 @@ export function kindWear(
   { facts, ensemble }: Pick<Outlook, 'facts' | 'ensemble'>,
   kind: EdgeKind,
 ): KindWear | undefined {
-  const draws = ensembleDraws(ensemble, kind);
+  const draws = ensemble.draws(kind);
   if (draws === undefined) return undefined;
   const { fit } = draws;
   const factor = (name: string): Band => bandOf(figureOf(draws, name).map(Math.exp));

@@ -1,4 +1,5 @@
 import type { Entry } from '../ledger/event';
+import type { ReadingSettings } from '../reading/reading-settings';
 import type { LogEvent } from '../score/log-event';
 import { evidenceOfCause } from '../shop/end-evidence';
 import type { Connection } from '../shop/noun';
@@ -20,12 +21,15 @@ export function logEvents(
     readonly connections: readonly Connection[];
     /** Ends of every job line, closed jobs too: what was asked of an edge is what its line still lacked. */
     readonly lineEnds?: ReadonlyMap<string, number>;
+    readonly readingSettings?: ReadingSettings | undefined;
   },
 ): LogEvent[] {
   const sizes = partSizes(tables);
   const placed = logs.flatMap(({ toolId, partId, entries }) => {
     const odIn = sizes.get(partId);
-    return odIn === undefined ? [] : toolEvents({ toolId, partId, odIn, entries });
+    return odIn === undefined
+      ? []
+      : toolEvents({ toolId, partId, odIn, entries, readingSettings: tables.readingSettings });
   });
   placed.sort((a, b) => a.seq - b.seq);
   return withAskedEnds(placed, tables.lineEnds ?? new Map());
@@ -56,6 +60,7 @@ function toolEvents(tool: {
   partId: string;
   odIn: number;
   entries: readonly Entry[];
+  readingSettings: ReadingSettings | undefined;
 }): Placed[] {
   const { toolId } = tool;
   let edgeNo = 0;
@@ -76,7 +81,7 @@ function toolEvents(tool: {
         return [{ seq: entry.seq, event, line: lineId === null ? undefined : { lineId, operation } }];
       }
       case 'edge-read': {
-        const share = wornShare(entry.payload.finding);
+        const share = wornShare(entry.payload.finding, tool.readingSettings);
         return share === undefined ? [] : place({ type: 'read', toolId, edgeNo, ...share });
       }
       case 'edge-ended':

@@ -2,16 +2,10 @@ import { checkPlan } from '../capability/check-plan';
 import type { LineVerdict } from '../capability/line-verdict';
 import { type SizeStatus, sizeStatuses } from '../capability/size-status';
 import type { Ensemble } from '../ensemble/build-ensemble';
-import {
-  planArrivals,
-  planConnections,
-  planLines,
-  requiredProbability,
-  setItems,
-  sizeProbes,
-} from './plan-facts';
-import { shopEnsemble } from './shop-ensemble';
+import { referenceMaterialId, sizeProbes } from './plan-facts';
 import type { ShopFacts } from './shop-facts';
+import { shopFutures } from './shop-futures';
+import { shopPlan } from './shop-plan';
 import { type CutInHand, type ToolForecast, toolForecast } from './tool-forecast';
 
 /** What the shop can make and what its edges have left, at one version of its record: what every screen reads. */
@@ -25,22 +19,27 @@ export interface Outlook {
   forecast(toolId: string, cut: CutInHand): ToolForecast | undefined;
 }
 
-/** Computes the outlook from the shop's record: one ensemble, and every answer a count over it. */
-export function computeOutlook(facts: ShopFacts): Outlook {
-  const ensemble = shopEnsemble(facts);
-  const lines = planLines(facts);
-  const items = setItems(facts);
-  const arrivals = planArrivals(facts);
-  const { today } = facts;
-  const targets = { requiredProbability: requiredProbability(facts.shop, 'ordinary'), floorProbability: 0.5 };
-  const reference = facts.materials.find((material) => material.isReference);
-  const plan = { today, items, arrivals, draws: ensemble, targets, lines };
-  const connections = sizeProbes(facts);
-  return {
+/**
+ * Computes the outlook from the shop's record: one ensemble, and every answer a count over it. `ensemble`: the shop's, where
+ * it is worked out already.
+ */
+export function computeOutlook(facts: ShopFacts, ensemble: Ensemble = shopFutures(facts).ensemble): Outlook {
+  const plan = shopPlan(facts, ensemble);
+  return outlookOver(ensemble, {
     facts,
+    lines: checkPlan(plan),
+    sizes: sizeStatuses({ ...plan, connections: sizeProbes(facts), materialId: referenceMaterialId(facts) }),
+  });
+}
+
+/** What an outlook holds beside its futures: plain data. */
+export type OutlookAnswers = Omit<Outlook, 'ensemble' | 'forecast'>;
+
+/** An outlook of answers worked out already and the futures that they are counts over. */
+export function outlookOver(ensemble: Ensemble, answers: OutlookAnswers): Outlook {
+  return {
+    ...answers,
     ensemble,
-    lines: checkPlan({ ...plan, connections: planConnections(facts) }),
-    sizes: sizeStatuses({ ...plan, connections, materialId: reference?.id ?? 'reference' }),
-    forecast: (toolId, cut) => toolForecast(facts, ensemble, { toolId, cut }),
+    forecast: (toolId, cut) => toolForecast(answers.facts, ensemble, { toolId, cut }),
   };
 }

@@ -1,16 +1,18 @@
 import { addDays } from '../calendar/day';
 import type { Arrival, PlanConnection, PlanLine, SetItem } from '../capability/plan-input';
 import type { SizeProbe } from '../capability/size-status';
+import { bottleUseBy } from '../fluid/use-by';
 import { expectedMlPerEnd } from '../fluid/use-per-end';
+import { usableToDay } from '../gauge/due';
 import type { Connection } from '../shop/noun';
 import type { Part } from '../shop/part';
 import type { Shop } from '../shop/shop-settings';
 import type { CutOperation, Operation } from '../shop/vocabulary';
 import { exposureOfEnd } from '../wear/connection-exposure';
+import { chlorinatedOf, fluidWork, learntUse } from './fluid-facts';
+import { orderArrivalDays, RECEIVING_DAYS } from './order-arrivals';
 import type { LineFacts, OrderFacts, ShopFacts, ToolFacts } from './shop-facts';
 
-/** Days from a delivery to the shelf: the receiving check. Common practice 1 to 2 days, no source. */
-export const RECEIVING_DAYS = 1;
 /** Settings of a shop that has none yet. */
 const PROBABILITY = { ordinary: 0.9, precious: 0.95 };
 
@@ -69,9 +71,17 @@ export function planLines(facts: ShopFacts): PlanLine[] {
       startOnDay: line.startOnDay,
       dueOnDay: line.dueOnDay,
       requiredProbability: requiredProbability(facts.shop, line.value),
+      cannotBeRemade: line.value === 'precious',
+      ...dutyOf(facts, line),
       ...demandOf(connections.get(line.connectionId), operations, settings),
     };
   });
+}
+
+/** What the fluids must know of a line. */
+function dutyOf(facts: ShopFacts, line: LineFacts): Pick<PlanLine, 'duty' | 'titanium'> {
+  const { duty, titanium } = fluidWork(facts, line);
+  return { duty, titanium };
 }
 
 /** How sure the shop wants to be of a line: surer of what cannot be remade. */
@@ -83,6 +93,11 @@ export function requiredProbability(shop: Shop | undefined, value: LineFacts['va
 /** The shop's size table as the plan check takes it. */
 export function planConnections(facts: ShopFacts): PlanConnection[] {
   return facts.connections.map(({ id, hand }) => ({ connectionId: id, hand }));
+}
+
+/** The material that wears edges at factor 1: the one that sizes are asked in. */
+export function referenceMaterialId(facts: ShopFacts): string {
+  return facts.materials.find(({ isReference }) => isReference)?.id ?? 'reference';
 }
 
 /** The sizes in use, each asked for one end in the reference material. */
@@ -100,15 +115,26 @@ export function sizeProbes(facts: ShopFacts): SizeProbe[] {
 /** The tools as the plan check takes them; scrapped and lost ones serve nothing. */
 export function setItems(facts: ShopFacts): SetItem[] {
   const parts = new Map(facts.parts.map((part) => [part.id, part]));
+  const unused = unusedTools(facts);
   return facts.tools.flatMap((tool) => {
     const part = parts.get(tool.partId);
     return part === undefined || tool.state === 'scrapped' || tool.state === 'lost'
       ? []
-      : [setItem(tool, part)];
+      : [{ ...setItem(facts, tool, part), ...(unused.has(tool.id) ? { isUnused: true } : {}) }];
   });
 }
 
-function setItem(tool: ToolFacts, part: Part): SetItem {
+/** Tools whose first edge is in service and has cut nothing, here or before it was entered. */
+function unusedTools({ tools, edges }: ShopFacts): Set<string> {
+  const known = new Map(edges.map((edge) => [edge.toolId, edge]));
+  const isUnused = ({ id, opening }: ToolFacts): boolean => {
+    const last = known.get(id);
+    return opening.known === 'new' && last?.edgeNo === 1 && last.end === null && last.use.length === 0;
+  };
+  return new Set(tools.filter(isUnused).map(({ id }) => id));
+}
+
+function setItem(facts: ShopFacts, tool: ToolFacts, part: Part): SetItem {
   return {
     toolId: tool.id,
     partId: tool.partId,
@@ -118,43 +144,66 @@ function setItem(tool: ToolFacts, part: Part): SetItem {
     state: tool.state,
     backOnDay: tool.backOnDay,
     heldForLineId: tool.jobLineId,
-    dueOnDay: tool.dueOnDay,
+    needsFirstOff: tool.firstOffOwed === true,
+    reservation: tool.reservation ?? null,
+    dueOnDay: gaugeUsableTo(facts, tool),
     expiresOnDay: fluidExpiresOnDay(tool, part),
     levelMl: tool.levelMl,
-    permittedMaterialIds: part.role === 'fluid' ? part.permittedMaterialIds : undefined,
+    ...(part.role === 'fluid' ? fluidItem(facts, tool, part) : { permittedMaterialIds: undefined }),
+  };
+}
+
+/** A gauge's due day; yesterday once the ends that its calibration is good for are used up. */
+function gaugeUsableTo({ gaugeUse = [], today }: ShopFacts, { id, dueOnDay }: ToolFacts): string | null {
+  const use = gaugeUse.find(({ toolId }) => toolId === id);
+  return use === undefined
+    ? dueOnDay
+    : usableToDay({ dueOnDay, interval: use, endsSince: use.endsSince }, today);
+}
+
+/** What a bottle is permitted on, and its day without any extension. */
+function fluidItem(facts: ShopFacts, tool: ToolFacts, part: Part): Partial<SetItem> {
+  const { permittedMaterialIds, permittedDuties, openedLifeDays } = part;
+  const { expiresOnDay, openedOnDay } = tool;
+  const labelledUseByDay = bottleUseBy({ expiresOnDay, openedOnDay, openedLifeDays }).onDay;
+  return {
+    permittedMaterialIds,
+    permittedDuties,
+    chlorinated: chlorinatedOf(facts, tool, part),
+    labelledUseByDay,
   };
 }
 
 /** A part that names no size serves all of them, where its kind is not bound to a size. */
-function fitsOf(part: Part): Arrival['fitsConnectionIds'] {
+export function fitsOf(part: Part): Arrival['fitsConnectionIds'] {
   const unbound = part.role === 'fluid' || part.role === 'brush' || part.role === 'deburr-tool';
   return unbound && part.fitsConnectionIds.length === 0 ? 'all' : part.fitsConnectionIds;
 }
 
-/** The day to the end of which a fluid may be used: the earlier of shelf life and opened life. */
+/** The day to the end of which a fluid may be used: the earlier of shelf life and opened life, or its extension. */
 export function fluidExpiresOnDay(
-  tool: Pick<ToolFacts, 'expiresOnDay' | 'openedOnDay'>,
+  tool: Pick<ToolFacts, 'expiresOnDay' | 'openedOnDay' | 'extendedUntilDay'>,
   part: Pick<Part, 'openedLifeDays'>,
 ): string | null {
-  const opened =
-    tool.openedOnDay === null || part.openedLifeDays === null
-      ? null
-      : addDays(tool.openedOnDay, part.openedLifeDays);
-  const days = [opened, tool.expiresOnDay].filter((day) => day !== null);
-  return days.sort()[0] ?? null;
+  const { expiresOnDay, openedOnDay, extendedUntilDay } = tool;
+  return bottleUseBy({ expiresOnDay, openedOnDay, openedLifeDays: part.openedLifeDays, extendedUntilDay })
+    .onDay;
 }
 
-/** What open orders will bring, the receiving check counted in. A late order keeps its day in the past: no date. */
+/**
+ * What open orders will bring, the receiving check counted in, each with its drawn days where its supplier's word is on
+ * record. A late order keeps its day in the past: no stated date, but its drawn days go on from today.
+ */
 export function planArrivals(facts: ShopFacts): Arrival[] {
   const parts = new Map(facts.parts.map((part) => [part.id, part]));
   return facts.orders.flatMap((order) => {
     const part = parts.get(order.partId);
-    return part === undefined ? [] : [arrivalOf(order, part, facts.today)];
+    return part === undefined ? [] : [arrivalOf(order, part, facts)];
   });
 }
 
-function arrivalOf(order: OrderFacts, part: Part, today: string): Arrival {
-  const isLate = order.expectedOnDay < today;
+function arrivalOf(order: OrderFacts, part: Part, facts: ShopFacts): Arrival {
+  const isLate = order.expectedOnDay < facts.today;
   return {
     orderId: order.id,
     partId: part.id,
@@ -163,17 +212,20 @@ function arrivalOf(order: OrderFacts, part: Part, today: string): Arrival {
     fitsConnectionIds: fitsOf(part),
     quantity: order.quantity - order.receivedQuantity,
     expectedOnDay: isLate ? order.expectedOnDay : addDays(order.expectedOnDay, RECEIVING_DAYS),
-    permittedMaterialIds: part.role === 'fluid' ? part.permittedMaterialIds : undefined,
+    arrivalDayDraws: orderArrivalDays(facts, order, part),
     levelMl: part.containerMl ?? undefined,
+    ...(part.role === 'fluid' ? fluidArrival(order, part) : {}),
   };
 }
 
-function fluidSettings(facts: ShopFacts): {
-  dropsPerMl: number | undefined;
-  wasteFactor: number | undefined;
-} {
-  const dropsPerMl = facts.parts.find(
-    (part) => part.role === 'fluid' && part.dropsPerMl !== null,
-  )?.dropsPerMl;
-  return { dropsPerMl: dropsPerMl ?? undefined, wasteFactor: facts.shop?.fluidWasteFactor };
+/** What a can on order will be permitted on. Its lot is not known yet: what is said of the product counts. */
+function fluidArrival(order: OrderFacts, part: Part): Partial<Arrival> {
+  const { permittedMaterialIds, permittedDuties, chlorinated, shelfLifeDays } = part;
+  const expiresOnDay = shelfLifeDays ? addDays(order.expectedOnDay, shelfLifeDays) : null;
+  return { permittedMaterialIds, permittedDuties, chlorinated, expiresOnDay };
+}
+
+function fluidSettings(facts: ShopFacts): { dropsPerMl: number; wasteFactor: number } {
+  const { dropsPerMl, ratio } = learntUse(facts);
+  return { dropsPerMl, wasteFactor: ratio.mean };
 }

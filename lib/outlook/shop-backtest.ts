@@ -1,3 +1,4 @@
+import { type RuleCounts, ruleCounts } from '../end-costs/rule-counts';
 import type { FirstGuess } from '../life/first-guess';
 import type { LifePriors } from '../life/priors';
 import { type BacktestInput, backtest } from '../score/backtest';
@@ -12,12 +13,17 @@ import type { ToolLog } from './stored-predictions';
 export interface ShopLog {
   readonly logs: readonly ToolLog[];
   readonly lineEnds: ReadonlyMap<string, number>;
-  readonly facts: Pick<ShopFacts, 'parts' | 'connections' | 'materials' | 'guesses' | 'beliefs'>;
+  readonly facts: Pick<
+    ShopFacts,
+    'parts' | 'connections' | 'materials' | 'guesses' | 'beliefs' | 'readingSettings'
+  >;
 }
 
 /** What a replay of the whole log found. `rows`: rows of the log for which something would have been said. */
 export interface ShopBacktest extends ScoreSummary {
   readonly rows: number;
+  /** What changing by the estimate and changing at a fixed count would have led to, by part. */
+  readonly rules: readonly RuleCounts[];
 }
 
 /**
@@ -25,17 +31,22 @@ export interface ShopBacktest extends ScoreSummary {
  * the shop's fixed count: an edge is changed after as many ends as its first guess says.
  */
 export function shopBacktest(log: ShopLog): ShopBacktest {
-  const cases = backtest(shopBacktestInput(log));
-  return { rows: cases.length, ...scoreSummary(cases.map(({ prediction }) => prediction)) };
+  const input = shopBacktestInput(log);
+  const cases = backtest(input);
+  return {
+    rows: cases.length,
+    rules: ruleCounts(input.events, cases),
+    ...scoreSummary(cases.map(({ prediction }) => prediction)),
+  };
 }
 
 export function shopBacktestInput({ logs, lineEnds, facts }: ShopLog): BacktestInput {
-  const { parts, connections, materials, guesses, beliefs } = facts;
+  const { parts, connections, materials, guesses, beliefs, readingSettings } = facts;
   const changeAt = new Map(guesses.map(({ partId, ends }) => [partId, ends]));
   const priors = (kind: EdgeKind): LifePriors => lifePriors(kind, materials, beliefs);
   const typed = (kind: EdgeKind): FirstGuess[] => firstGuesses(kind, facts);
   return {
-    events: logEvents(logs, { parts, connections, lineEnds }),
+    events: logEvents(logs, { parts, connections, lineEnds, readingSettings }),
     priors: { blade: priors('blade'), die: priors('die') },
     guesses: { blade: typed('blade'), die: typed('die') },
     changeAtEnds: (partId) => changeAt.get(partId),

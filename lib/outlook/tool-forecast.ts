@@ -11,6 +11,7 @@ import { type EstimateReasons, reasonsFor } from '../ensemble/reasons';
 import type { Finding } from '../reading/reading';
 import { exposureOfEnd } from '../wear/connection-exposure';
 import { isEdgeKind, isUnknownStart } from './edge-histories';
+import { requiredProbability } from './plan-facts';
 import type { ShopFacts } from './shop-facts';
 
 /** What is about to be cut, in shop words. */
@@ -23,9 +24,10 @@ export interface CutInHand {
 export interface ToolForecast {
   readonly toolId: string;
   readonly cut: CutInHand;
+  /** Finished as surely as the shop asks of ordinary work. */
   readonly safeEnds: number;
   readonly likelyEnds: number;
-  /** The 10–90 % band. */
+  /** The 80 % band of whole ends. */
   readonly lowEnds: number;
   readonly highEnds: number;
   readonly reasons: EstimateReasons;
@@ -33,6 +35,8 @@ export interface ToolForecast {
   readonly lastLook: Finding | undefined;
   /** False when nobody knows what this edge had cut before it was entered here: the band is then too hopeful. */
   readonly startKnown: boolean;
+  /** The most whole ends that it finishes in at least this share of the futures. */
+  safeEndsAt(confidence: number): number;
   /** Share of the futures in which it finishes so many ends. */
   probabilityFinishes(ends: number): number;
 }
@@ -61,31 +65,24 @@ export function toolForecast(
   const edgeNo = tool.state === 'regrind' ? edges.length + 1 : edges.length;
   const present = edges.find((edge) => edge.edgeNo === edgeNo);
   const lastLook = present?.readings?.at(-1)?.finding;
-  return { toolId, cut, reasons, lastLook, startKnown: !isUnknownStart(tool, { edgeNo }), ...answers(left) };
-}
-
-function answers(left: EndsLeft) {
-  const { low, high } = bandEnds(left);
   return {
-    safeEnds: safeEnds(left),
-    likelyEnds: likelyEnds(left),
-    lowEnds: low,
-    highEnds: high,
-    probabilityFinishes: (ends: number) => probabilityFinishes(left, ends).probability,
+    toolId,
+    cut,
+    reasons,
+    lastLook,
+    startKnown: !isUnknownStart(tool, { edgeNo }),
+    ...answers(left, requiredProbability(facts.shop, 'ordinary')),
   };
 }
 
-/** Go, go with a standby at hand, or swap first. */
-export type DieVerdict = 'go' | 'go-with-standby' | 'swap';
-
-/** Below even chances a tool is swapped before the job; from the required probability on it goes. Common practice, no source. */
-const FLOOR = 0.5;
-
-/**
- * The verdict on a tool for a job, from the probability that it finishes and what the job requires.
- * @example dieVerdict({ probability: 0.81, required: 0.9 }) // => "go-with-standby"
- */
-export function dieVerdict({ probability, required }: { probability: number; required: number }): DieVerdict {
-  if (probability >= required) return 'go';
-  return probability >= FLOOR ? 'go-with-standby' : 'swap';
+function answers(left: EndsLeft, required: number) {
+  const { low, high } = bandEnds(left);
+  return {
+    safeEnds: safeEnds(left, required),
+    likelyEnds: likelyEnds(left),
+    lowEnds: low,
+    highEnds: high,
+    safeEndsAt: (confidence: number) => safeEnds(left, confidence),
+    probabilityFinishes: (ends: number) => probabilityFinishes(left, ends).probability,
+  };
 }

@@ -1,7 +1,9 @@
 import { setNeeds } from '../capability/complete-set';
 import type { Blocker } from '../capability/line-verdict';
+import { fluidObjection } from '../fluid/permit-fluid';
 import type { Part } from '../shop/part';
 import { OPERATIONS, type Role } from '../shop/vocabulary';
+import { fluidWork } from './fluid-facts';
 import type { LineFacts, OrderFacts, ShopFacts } from './shop-facts';
 
 /** Something that can be done about a blocker. */
@@ -37,6 +39,7 @@ export function waysOut(blocker: Blocker, line: LineFacts, facts: ShopFacts): Wa
     case 'fluid-not-permitted':
       return [...supply, ...dates];
     case 'life-short':
+    case 'no-sure-edge':
     case 'fluid-short':
     case 'fluid-expired':
       return [...supply, ...tools, ...dates];
@@ -47,7 +50,7 @@ export function waysOut(blocker: Blocker, line: LineFacts, facts: ShopFacts): Wa
 
 /** Where one more of a role would come from: an order on its way, else one to place, or one to receive at once. */
 function supplyOf(role: Role, line: LineFacts, facts: ShopFacts): WayOut[] {
-  const parts = facts.parts.filter((part) => part.role === role && serves(part, line, facts));
+  const parts = partsFor(role, line, facts);
   const [part] = parts;
   const hasTableRow = facts.connections.some(({ id }) => id === line.connectionId);
   if (part === undefined) return hasTableRow ? [{ kind: 'add-part', role }] : [];
@@ -65,15 +68,15 @@ function supplyOf(role: Role, line: LineFacts, facts: ShopFacts): WayOut[] {
   ];
 }
 
+/** The parts of the shop's list that would meet one need of a line: of its size, hand and material. */
+export function partsFor(role: Role, line: LineFacts, facts: ShopFacts): Part[] {
+  return facts.parts.filter((part) => part.role === role && serves(part, line, facts));
+}
+
 function serves(part: Part, line: LineFacts, facts: ShopFacts): boolean {
   const hand = facts.connections.find(({ id }) => id === line.connectionId)?.hand ?? 'LH';
   if (HAND_BOUND.includes(part.role) && part.hand !== hand) return false;
-  if (
-    part.role === 'fluid' &&
-    part.permittedMaterialIds !== 'all' &&
-    !part.permittedMaterialIds.includes(line.materialId)
-  )
-    return false;
+  if (part.role === 'fluid' && fluidObjection(part, fluidWork(facts, line)) !== null) return false;
   const unbound = part.role === 'fluid' || part.role === 'brush' || part.role === 'deburr-tool';
   return (
     part.fitsConnectionIds.includes(line.connectionId) || (unbound && part.fitsConnectionIds.length === 0)

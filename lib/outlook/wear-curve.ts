@@ -3,7 +3,6 @@ import { kaplanMeier, type SurvivalStep } from '../life/kaplan-meier';
 import { scaleFromMedian, survival, type Weibull } from '../life/weibull';
 import { isEdgeKind, partSizes } from './edge-histories';
 import { type EdgeLife, edgeLives } from './edge-lives';
-import { ensembleDraws } from './ensemble-draws';
 import type { Outlook } from './outlook';
 import { exposurePerEnd, ownConnection } from './part-wear';
 
@@ -36,7 +35,7 @@ export function wearCurve(
   const odIn = partSizes(facts).get(partId);
   if (part === undefined || connection === undefined || odIn === undefined || !isEdgeKind(part.role))
     return undefined;
-  const draws = ensembleDraws(ensemble, part.role);
+  const draws = ensemble.draws(part.role);
   const medians = ensemble.medianLife(part.role, { partId, odIn, regrinds: 0 });
   if (draws === undefined || medians === undefined) return undefined;
   const { shape } = draws;

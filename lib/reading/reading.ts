@@ -45,6 +45,13 @@ export const FindingSchema = z.discriminatedUnion('method', [
     minMm: mm(200, 'The lower limit is a length up to 200 mm.'),
     maxMm: mm(200, 'The upper limit is a length up to 200 mm.'),
     instrument: z.enum(['wires', 'micrometer']),
+    /** What was read over three wires, where the pitch diameter was found from it. */
+    overWires: z
+      .object({
+        overWiresMm: mm(250, 'The measurement over wires is a length up to 250 mm.'),
+        wireMm: mm(20, 'The wires are up to 20 mm thick.'),
+      })
+      .optional(),
   }),
   z.object({
     method: z.literal('ring'),

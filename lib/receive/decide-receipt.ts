@@ -25,7 +25,8 @@ export interface ReceiptFacts {
 
 /**
  * Decides whether a tool may enter the record: an ID that can be marked and is like no other, a known part, the hand
- * that the part should have. A wrong hand is refused at the box, before it can reach a bench.
+ * that the part should have. A wrong hand is refused at the box, before it can reach a bench; where it really is so, and
+ * where a certificate is missing or wrong, it is taken into quarantine.
  */
 export function decideReceipt(facts: ReceiptFacts): Result<PayloadOf<'tool-received'>, Refusal> {
   const { input, toolId, part } = facts;
@@ -42,14 +43,15 @@ export function decideReceipt(facts: ReceiptFacts): Result<PayloadOf<'tool-recei
     );
   if (part === undefined)
     return refuse('unknown-part', 'Choose what it is: the shop knows no such part.', 'partId');
-  if (part.hand !== input.hand) {
+  if (part.hand !== input.hand && !input.takeWrongHand) {
     return refuse(
       'hand',
       `Hand mismatch: ${part.name} must be ${part.hand ?? 'without a hand'}, this one is marked ${input.hand ?? 'with none'}. Do not put it away; send it back.`,
       'hand',
     );
   }
-  if (CALIBRATED_ROLES.includes(part.role) && input.dueOnDay === null) {
+  const quarantine = quarantineReason(input, part);
+  if (CALIBRATED_ROLES.includes(part.role) && input.dueOnDay === null && quarantine === undefined) {
     return refuse('due', 'A gauge needs the day its calibration runs out.', 'dueOnDay');
   }
   const ordered = checkOrder(facts, part);
@@ -69,11 +71,23 @@ export function decideReceipt(facts: ReceiptFacts): Result<PayloadOf<'tool-recei
     openedOnDay,
     levelMl,
     orderId,
+    ...(input.certificate === 'missing' || input.certificate === 'wrong'
+      ? { certificate: input.certificate }
+      : {}),
+    ...(quarantine === undefined ? {} : { quarantine }),
   };
   const parsed = ReceiptSchema.safeParse(receipt);
   return parsed.success
     ? ok(parsed.data)
     : refuse('receipt', parsed.error.issues[0]?.message ?? 'This cannot be received.');
+}
+
+/** Why a piece goes into quarantine at the door: the wrong hand, or a certificate that is missing or does not match. */
+function quarantineReason({ hand, certificate }: ReceiveTool, part: Part): string | undefined {
+  if (hand !== part.hand)
+    return `Wrong hand: marked ${hand ?? 'with none'}, must be ${part.hand ?? 'without'}. To be sent back.`;
+  if (certificate === 'missing') return 'No certificate came with it.';
+  return certificate === 'wrong' ? 'Its certificate is not the right one.' : undefined;
 }
 
 function checkOrder({ input, order }: ReceiptFacts, part: Part): Result<null, Refusal> {

@@ -1,6 +1,6 @@
 import { wilsonInterval } from './wilson';
 
-/** A 10–90 % band of ends left as it was shown, and what the edge then lasted. */
+/** A 80 % band of ends left as it was shown, and what the edge then lasted. */
 export interface BandCase {
   readonly band: { readonly low: number; readonly high: number };
   readonly lasted: { readonly ends: number; readonly exact: boolean };

@@ -2,7 +2,7 @@
 export const PREDICTION_KINDS = ['tool-finishes', 'line-made', 'order-by'] as const;
 export type PredictionKind = (typeof PREDICTION_KINDS)[number];
 
-/** Why a prediction was settled as it was; the last three void it: nothing can be learnt from it either way. */
+/** Why a prediction was settled as it was. Some void it (`outcome` null): nothing can be learnt from it either way. */
 export const SETTLE_REASONS = [
   'cut-them',
   'wore-out-before',
@@ -13,6 +13,11 @@ export const SETTLE_REASONS = [
   'incident',
   'lost',
   'cancelled',
+  'no-edge-wore-out',
+  'spare-took-over',
+  'further-edge',
+  'closed-short',
+  'changed',
 ] as const;
 export type SettleReason = (typeof SETTLE_REASONS)[number];
 
@@ -45,7 +50,7 @@ export interface Prediction {
   readonly kind: PredictionKind;
   readonly probability: number;
   readonly what: PredictionSubject;
-  /** The 10–90 % band of ends left that was shown with it. */
+  /** The 80 % band of ends left that was shown with it. */
   readonly band?: { readonly low: number; readonly high: number };
   /** What the shop's fixed count would have said of the same case: 1 yes, 0 no; undefined where it has none. */
   readonly fixedCount?: 0 | 1;

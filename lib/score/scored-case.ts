@@ -42,6 +42,6 @@ export interface Scorecard {
   readonly fixedCount: Score | undefined;
   readonly voided: number;
   readonly open: number;
-  /** Of the 10–90 % bands. */
+  /** Of the 80 % bands. */
   readonly coverage: Coverage | undefined;
 }

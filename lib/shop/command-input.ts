@@ -15,7 +15,7 @@ import {
 } from './field';
 import { FluidLevelSchema, FluidOpenedSchema } from './fluid-entry';
 import { JobSchema } from './job';
-import { EdgeEndSchema, IssueSchema, MoveSchema, RETURN_CONDITIONS, ReadingSchema } from './noun';
+import { EdgeEndSchema, IssueSchema, MoveSchema, ReadingSchema, ReturnSchema } from './noun';
 import { OrderSchema } from './order';
 
 /**
@@ -44,6 +44,8 @@ export const LogCutInput = form({
     .default(null),
   dry: yesNoField('Cut dry').default(false),
   rework: yesNoField('Cut again').default(false),
+  /** The bottle of fluid it was cut with, by its tool ID. */
+  fluidId: textField('The fluid', 40).nullable().default(null),
   rejects: rejectsField.default([]),
   jobLineId: textField('The job line', 80).nullable().default(null),
   /** When it was cut, where that is not now. */
@@ -64,7 +66,7 @@ export type IssueTool = z.output<typeof IssueToolInput>;
 
 export const ReturnToolInput = form({
   ...aboutTool,
-  condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
+  ...ReturnSchema.shape,
 });
 export type ReturnTool = z.output<typeof ReturnToolInput>;
 
@@ -74,7 +76,12 @@ export type MoveTool = z.output<typeof MoveToolInput>;
 export const EndEdgeInput = form({ ...aboutTool, ...EdgeEndSchema.shape });
 export type EndEdge = z.output<typeof EndEdgeInput>;
 
-export const RenewEdgeInput = form({ ...aboutTool, onDay: dayField('The day it came back') });
+export const RenewEdgeInput = form({
+  ...aboutTool,
+  onDay: dayField('The day it came back'),
+  /** Whether its first end is still to be gauged; owed unless somebody says that it has passed. */
+  firstOff: z.enum(['owed', 'passed'], { error: 'Say whether the first-off has passed.' }).default('owed'),
+});
 export type RenewEdge = z.output<typeof RenewEdgeInput>;
 
 export const ReadEdgeInput = form({ ...aboutTool, ...ReadingSchema.shape });
@@ -118,6 +125,11 @@ export const ReceiveToolInput = form({
   openedOnDay: dayField('The day opened').nullable().default(null),
   levelMl: measureField('The level', { min: 0, max: 1_000_000 }).nullable().default(null),
   orderId: keyField('The order').nullable().default(null),
+  certificate: z
+    .enum(['in-order', 'missing', 'wrong'], { error: 'Say whether its certificate is in order.' })
+    .optional(),
+  /** It really is of the wrong hand: take it into quarantine, to be sent back. */
+  takeWrongHand: yesNoField('Wrong hand').optional(),
 });
 export type ReceiveTool = z.output<typeof ReceiveToolInput>;
 
@@ -138,6 +150,8 @@ export const SlipOrderInput = form({
   ...entered,
   orderId: keyField('The order'),
   expectedOnDay: dayField('The new day'),
+  /** When the supplier said so; absent: when it is entered. */
+  onDay: dayField('The day of the news').optional(),
 });
 export type SlipOrder = z.output<typeof SlipOrderInput>;
 

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { ok, type Result, refuse } from '../result';
+import { type LengthWindow, readLength } from '../units/doubt-length';
+import { rationalInToMm } from '../units/inch-mm';
 import { parseInches } from '../units/parse-inches';
-import { parseLength } from '../units/parse-length';
 import { connectionKey } from './connection-text';
 import { entryIdField, momentField, textField } from './field';
 import { type Connection, ConnectionSchema } from './noun';
@@ -26,15 +27,21 @@ export const ConnectionInput = z.object({
 });
 export type ConnectionTyped = z.output<typeof ConnectionInput>;
 
+/** How long a tube's thread and how wide its nose can be at all, in tube diameters. Common practice, no source. */
+const THREAD_IN_DIAMETERS = [0.3, 6] as const;
+const NOSE_IN_DIAMETERS = [0.1, 1] as const;
+
 /** The row that was typed, lengths in mm; or what is wrong with it, and in which field. */
 export function connectionOfTyped(typed: ConnectionTyped): Result<Connection> {
   const size = parseInches(typed.size);
   if (!size.ok) return refuse(size.refusal.code, size.refusal.sentence, 'size');
-  const threadLength = parseLength(typed.threadLength, typed.unit);
-  if (!threadLength.ok)
-    return refuse(threadLength.refusal.code, threadLength.refusal.sentence, 'threadLength');
-  const nose = parseLength(typed.nose, typed.unit);
-  if (!nose.ok) return refuse(nose.refusal.code, nose.refusal.sentence, 'nose');
+  const odMm = rationalInToMm(size.value);
+  const lengths = { text: typed.threadLength, unit: typed.unit, field: 'threadLength' };
+  const threadLength = readLength(lengths, windowOf(odMm, THREAD_IN_DIAMETERS));
+  if (!threadLength.ok) return threadLength;
+  const noses = { text: typed.nose, unit: typed.unit, field: 'nose' };
+  const nose = readLength(noses, windowOf(odMm, NOSE_IN_DIAMETERS));
+  if (!nose.ok) return nose;
   const { service, tpi, hand, threadClass, coneAngleDeg, notGoTurnsMax, confirmed, inUse } = typed;
   const parsed = ConnectionSchema.safeParse({
     ...{ service, tpi, hand, threadClass, coneAngleDeg, notGoTurnsMax, confirmed, inUse },
@@ -51,6 +58,10 @@ export function connectionOfTyped(typed: ConnectionTyped): Result<Connection> {
     issue?.message ?? 'This row cannot be kept.',
     FIELD[String(issue?.path[0])] ?? String(issue?.path[0]),
   );
+}
+
+function windowOf(odMm: number, [least, most]: readonly [number, number]): LengthWindow {
+  return { leastMm: least * odMm, mostMm: most * odMm };
 }
 
 /** The field in which a stored figure was typed. */

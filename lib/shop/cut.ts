@@ -39,6 +39,8 @@ export const CutSchema = form({
   threadLengthTyped: textField('The thread length as typed', 32),
   dry: yesNoField('Cut dry'),
   rework: yesNoField('Cut again'),
+  /** The bottle of fluid it was cut with, by its tool ID; absent where nobody said. */
+  fluidId: textField('The fluid', 40).nullable().optional(),
   rejects: rejectsField,
   jobLineId: textField('The job line', 80).nullable(),
   cutAtMs: momentField('The day it was cut'),

@@ -3,6 +3,7 @@ import { FindingSchema } from '../reading/reading';
 import {
   countField,
   dayField,
+  entryIdField,
   form,
   keyField,
   measureField,
@@ -99,6 +100,10 @@ export const ReceiptSchema = form({
   openedOnDay: dayField('The day opened').nullable(),
   levelMl: measureField('The level', { min: 0, max: 1_000_000 }).nullable(),
   orderId: keyField('The order').nullable(),
+  /** Its certificate, where that was looked at and is not in order. */
+  certificate: z.enum(['missing', 'wrong']).optional(),
+  /** Why it went into quarantine at the door; absent where it went into the crib. */
+  quarantine: textField('Why it is set aside', 200).optional(),
 });
 export type Receipt = z.infer<typeof ReceiptSchema>;
 
@@ -106,12 +111,16 @@ export const IssueSchema = form({
   toPersonId: keyField('Who it goes to'),
   jobLineId: textField('The job line', 80).nullable(),
   bench: textField('The bench', 24),
+  /** The kit it goes out in; absent where it goes out alone. */
+  kitId: entryIdField.nullable().optional(),
   /** What was said of the tool for this work when it was issued; absent where nothing was. */
   shown: ShownSchema.optional(),
 });
 export const RETURN_CONDITIONS = ['ok', 'dull', 'damaged', 'unsure'] as const;
 export const ReturnSchema = form({
   condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
+  /** Something broke off: its pieces are to be accounted for. Absent where nothing did. */
+  pieces: z.enum(['none', 'owed'], { error: 'Say whether pieces are to be found.' }).optional(),
 });
 export const MoveSchema = form({
   to: z.enum(TOOL_STATES, { error: 'Say where it goes.' }),
@@ -123,6 +132,12 @@ export const EdgeEndSchema = form({
     { error: 'Say why its life ended.' },
   ),
   to: z.enum(['scrapped', 'regrind', 'quarantined'], { error: 'Say where it goes.' }),
+  /** Something broke off: its pieces are to be accounted for. Absent where nothing did. */
+  pieces: z.enum(['none', 'owed'], { error: 'Say whether pieces are to be found.' }).optional(),
 });
-export const RenewalSchema = form({ onDay: dayField('The day it came back') });
+export const RenewalSchema = form({
+  onDay: dayField('The day it came back'),
+  /** Whether its first end is still to be gauged before it is issued. Absent in entries from before this was asked. */
+  firstOff: z.enum(['owed', 'passed'], { error: 'Say whether the first-off has passed.' }).optional(),
+});
 export const ReadingSchema = form({ finding: FindingSchema, onDay: dayField('The day of the reading') });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { AcceptanceRuleSchema } from './acceptance-rule';
 import { form, measureField, nameField } from './field';
 
 /** How the shop wants to work: its name, units, money and how sure it wants to be. The whole content of `shop-set`. */
@@ -16,5 +17,7 @@ export const ShopSchema = form({
   ),
   /** Measured use of fluid over planned use: what runs off and is wiped away. Common practice 2 to 5, no source. */
   fluidWasteFactor: measureField('The fluid waste factor', { min: 1, max: 20 }).default(3),
+  /** What every end must show, where neither its job nor its size says more. Absent: nothing written down. */
+  acceptanceRule: AcceptanceRuleSchema.optional(),
 });
 export type Shop = z.infer<typeof ShopSchema>;

@@ -10,7 +10,7 @@ export const ShownSchema = form({
   materialId: keyField('The material'),
   ends: countField('Ends asked for', { min: 1, max: 100_000 }),
   probability: measureField('The probability', { min: 0, max: 1 }),
-  /** The 10–90 % band of ends left. */
+  /** The 80 % band of ends left. */
   lowEnds: measureField('The band', { min: 0, max: 1e9 }),
   highEnds: measureField('The band', { min: 0, max: 1e9 }),
 });

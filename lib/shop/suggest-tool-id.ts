@@ -17,6 +17,8 @@ const STEM: Readonly<Record<Role, string>> = {
   'coning-body': 'BDY-#',
   'die-stock': 'STK-#',
   micrometer: 'MKR-#',
+  'thread-wires': 'WIR-#',
+  'master-seat': 'MST-#',
   'torque-wrench': 'TQW-#',
   'deburr-tool': 'DBR-#',
   brush: 'BRS-#',

@@ -35,6 +35,8 @@ export const ROLES = [
   'length-gauge',
   'setting-plug',
   'micrometer',
+  'thread-wires',
+  'master-seat',
   'torque-wrench',
   'deburr-tool',
   'brush',
@@ -56,6 +58,8 @@ export const ROLE_LABEL: Record<Role, string> = {
   'length-gauge': 'thread-length gauge',
   'setting-plug': 'setting plug',
   micrometer: 'micrometer',
+  'thread-wires': 'thread wires',
+  'master-seat': 'master seat',
   'torque-wrench': 'torque wrench',
   'deburr-tool': 'deburring tool',
   brush: 'brush',
@@ -74,6 +78,8 @@ export const CALIBRATED_ROLES: readonly Role[] = [
   'length-gauge',
   'setting-plug',
   'micrometer',
+  'thread-wires',
+  'master-seat',
   'torque-wrench',
 ];
 

@@ -2,26 +2,7 @@ import { invariant } from '../invariant';
 import { HAND_LABEL, type Hand } from '../shop/vocabulary';
 import { fractionAscii, fractionText } from '../units/fraction-text';
 import type { Rational } from '../units/rational';
-
-export type ThreadSeries = 'UNF' | 'UNS';
-
-/**
- * Series by size and threads per inch. UNF: the fine series of ASME B1.1 from 1/4 to 1 in. 1-14 is a special pitch:
- * fine at 1 in is 12, so "a 1 inch UNF die" is the wrong die for a 1 in tube of 14 TPI.
- */
-const SERIES: Readonly<Record<string, ThreadSeries>> = {
-  '1/4-28': 'UNF',
-  '5/16-24': 'UNF',
-  '3/8-24': 'UNF',
-  '7/16-20': 'UNF',
-  '1/2-20': 'UNF',
-  '9/16-18': 'UNF',
-  '5/8-18': 'UNF',
-  '3/4-16': 'UNF',
-  '7/8-14': 'UNF',
-  '1-12': 'UNF',
-  '1-14': 'UNS',
-};
+import { type ThreadSeries, threadSeries } from './unified-series';
 
 /** How a thread is named: on an order, on a screen, and its hand in words. */
 export interface ThreadDesignation {
@@ -33,17 +14,6 @@ export interface ThreadDesignation {
   readonly handWords: string;
   /** Absent where the table has no row; none is guessed, and the text then carries none. */
   readonly series: ThreadSeries | undefined;
-}
-
-/** The series of a size and pitch, or undefined where the table has no such row. Source: ASME B1.1. */
-export function threadSeries({
-  sizeIn,
-  tpi,
-}: {
-  readonly sizeIn: Rational;
-  readonly tpi: number;
-}): ThreadSeries | undefined {
-  return SERIES[`${fractionAscii(sizeIn)}-${tpi}`];
 }
 
 /**

@@ -20,6 +20,21 @@ export function rational(num: number, den: number): Rational {
   return { num: num / divisor, den: den / divisor };
 }
 
+/**
+ * The exact fraction of a figure as it is written in decimals: 0.5625 is 9/16. Domain: finite, 0 or more, at most 12 decimal
+ * places and 15 figures; throws outside it.
+ * @example decimalRational(0.5625).den // => 16
+ */
+export function decimalRational(value: number): Rational {
+  const [whole = '', places = ''] = String(value).split('.');
+  invariant(/^\d+$/.test(whole + places), 'decimalRational requires a figure in plain decimals, 0 or more');
+  invariant(
+    places.length <= 12 && (whole + places).length <= 15,
+    'decimalRational requires at most 15 figures',
+  );
+  return rational(Number(whole + places), 10 ** places.length);
+}
+
 /** The fraction as a decimal number, as near as a double can be. Both parts exact, so the error is one rounding. */
 export function rationalValue(value: Rational): number {
   return value.num / value.den;

@@ -6,7 +6,7 @@ import { connectionText } from '../shop/connection-text';
 import { type Cut, CutSchema } from '../shop/cut';
 import type { Connection, Material } from '../shop/noun';
 import type { Part } from '../shop/part';
-import { parseLength } from '../units/parse-length';
+import { readLength } from '../units/doubt-length';
 import { looksLikeUnitSlip } from '../units/unit-slip';
 import { rowExposureMicro } from './connection-exposure';
 
@@ -18,6 +18,8 @@ export interface CutFacts {
   readonly part: Part | undefined;
   readonly connection: Connection | undefined;
   readonly material: Material | undefined;
+  /** The bottle that the row names, if it names one and it is in the record. */
+  readonly fluid?: Pick<ToolRecord, 'id' | 'role'> | undefined;
   /** The entry that this one replaces. */
   readonly correctsId?: string;
 }
@@ -41,6 +43,8 @@ export function decideCut(facts: CutFacts): Result<Cut, Refusal> {
     return refuse('unknown-material', 'The shop does not know this material. Add it first.', 'materialId');
   const suited = checkSuited(tool, part, connection);
   if (!suited.ok) return suited;
+  const bottle = checkFluid(facts);
+  if (!bottle.ok) return bottle;
   const operation = tool.role === 'blade' ? 'cone' : 'thread';
   const length = threadLengthMm(input.threadLength, connection, operation);
   if (!length.ok) return length;
@@ -64,11 +68,29 @@ export function decideCut(facts: CutFacts): Result<Cut, Refusal> {
     threadLengthMm: length.value,
     threadLengthTyped: length.value === null ? '' : typedLength(input.threadLength),
     exposureMicro: exposure.value,
+    ...(bottle.value === null ? {} : { fluidId: bottle.value }),
     correctsId: facts.correctsId ?? null,
   });
   if (parsed.success) return ok(parsed.data);
   const issue = parsed.error.issues[0];
   return refuse('cut', issue?.message ?? 'This row cannot be logged.', String(issue?.path[0] ?? ''));
+}
+
+/** The bottle that a row was cut with: a fluid of the shop, and none where it was cut dry. */
+function checkFluid({ input, fluid }: CutFacts): Result<string | null, Refusal> {
+  const named = input.fluidId ?? '';
+  if (named === '') return ok(null);
+  if (input.dry)
+    return refuse(
+      'dry',
+      'Cut dry means without fluid: name no bottle, or say that it was not dry.',
+      'fluidId',
+    );
+  if (fluid === undefined)
+    return refuse('unknown-fluid', `No bottle ${named} is in the record. Receive it first.`, 'fluidId');
+  return fluid.role === 'fluid'
+    ? ok(fluid.id)
+    : refuse('fluid', `${fluid.id} is not a fluid: choose the bottle it was cut with.`, 'fluidId');
 }
 
 /** A thread length as it was typed, with the unit of its field unless it was typed with one: "11.1 mm". */
@@ -104,17 +126,14 @@ function threadLengthMm(
   operation: 'cone' | 'thread',
 ): Result<number | null, Refusal> {
   if (typed === null || typed.typed === '' || operation === 'cone') return ok(null);
-  const length = parseLength(typed.typed, typed.unit);
-  if (!length.ok) return refuse(length.refusal.code, length.refusal.sentence, 'threadLength');
-  const slip = looksLikeUnitSlip({
-    typedLengthMm: length.value.lengthMm,
-    expectedLengthMm: connection.threadLengthMm,
-  });
-  if (slip !== undefined) {
-    const hint = slip.meantLengthMm === undefined ? '' : ` Was ${typed.unit === 'in' ? 'mm' : 'in'} meant?`;
+  const expectedLengthMm = connection.threadLengthMm;
+  const window = { leastMm: expectedLengthMm / 2, mostMm: expectedLengthMm * 2 };
+  const length = readLength({ text: typed.typed, unit: typed.unit, field: 'threadLength' }, window);
+  if (!length.ok) return length;
+  if (looksLikeUnitSlip({ typedLengthMm: length.value.lengthMm, expectedLengthMm }) !== undefined) {
     return refuse(
       'unit-slip',
-      `A thread of ${typed.typed} ${typed.unit} is far from the ${connection.threadLengthMm.toFixed(1)} mm of this connection.${hint}`,
+      `A thread of ${typed.typed} ${typed.unit} is far from the ${expectedLengthMm.toFixed(1)} mm of this connection.`,
       'threadLength',
     );
   }

@@ -32,6 +32,7 @@ export interface ConeWork {
   readonly materialId: string;
   readonly heat: string;
   readonly jobLineId: string;
+  readonly fluidId?: string | null;
   readonly ends: number;
   readonly offset: number;
   readonly minutes: number;
@@ -76,10 +77,10 @@ export class BladeBench {
   }
 
   #cut(work: ConeWork, blade: Blade, ends: number, part: number): void {
-    const { connectionId, materialId, heat, jobLineId, offset, minutes, tech, seen } = work;
+    const { connectionId, materialId, heat, jobLineId, fluidId = null, offset, minutes, tech, seen } = work;
     const mark = `${work.mark} ${part}`;
     const at = minutes + part * 25;
-    const row = { connectionId, materialId, heat, jobLineId, ends, goodEnds: ends, rejects: [] };
+    const row = { connectionId, materialId, heat, jobLineId, fluidId, ends, goodEnds: ends, rejects: [] };
     const deed = (after: number, by: PersonId) => ({
       atMs: this.#calendar.at(offset, at + after),
       by,

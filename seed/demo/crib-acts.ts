@@ -1,13 +1,17 @@
 import { endEdge, renewEdge } from '../../db/commands/end-edge';
 import { issueTool, returnTool } from '../../db/commands/issue-tool';
-import { openFluid, readFluidLevel } from '../../db/commands/keep-fluid';
+import { countDrops, disposeFluid, openFluid, readFluidLevel } from '../../db/commands/keep-fluid';
 import { logCut } from '../../db/commands/log-cut';
 import { moveTool } from '../../db/commands/move-tool';
 import { receiveTool } from '../../db/commands/receive-tool';
 import { recordCalibration } from '../../db/commands/record-calibration';
+import { setFluidLot } from '../../db/commands/set-fluid-lot';
 import type { EndEdge, LogCut, MoveTool, ReceiveTool, RecordCalibration } from '../../lib/shop/command-input';
+import type { CountDrops, DisposeFluid } from '../../lib/shop/fluid-input';
+import type { FluidLot } from '../../lib/shop/fluid-lot';
 import { type Act, act } from './act';
 import { actorOf, type PersonId } from './people';
+import { saidOfTool } from './said';
 
 /** Who did something to which tool, when, and why where that matters. */
 export interface Deed {
@@ -40,9 +44,10 @@ export function receive(
 /** A row of the cut log; `row` says only what is not plain. */
 export function cut(
   deed: Deed,
-  row: Pick<LogCut, 'connectionId' | 'materialId' | 'heat' | 'ends' | 'goodEnds' | 'jobLineId' | 'rejects'>,
+  row: Pick<LogCut, 'connectionId' | 'materialId' | 'heat' | 'ends' | 'goodEnds' | 'jobLineId' | 'rejects'> &
+    Partial<Pick<LogCut, 'fluidId'>>,
 ): Act {
-  const plain = { threadLength: null, dry: false, rework: false, cutAtMs: deed.atMs };
+  const plain = { threadLength: null, dry: false, rework: false, fluidId: null, cutAtMs: deed.atMs };
   return act(when('cut', deed), 'log-cut', (db, permit, entered, env) =>
     logCut(db, permit, { ...plain, ...row, ...entered, toolId: deed.toolId }, env),
   );
@@ -51,7 +56,7 @@ export function cut(
 export function issue(deed: Deed, to: PersonId, jobLineId: string | null, bench: string): Act {
   const input = { toPersonId: to, jobLineId, bench, toolId: deed.toolId };
   return act(when('issue', deed), 'issue-tool', (db, permit, entered, env) =>
-    issueTool(db, permit, { ...input, ...entered }, env),
+    issueTool(db, permit, { ...input, ...entered, shown: saidOfTool(db, env.nowMs, input) }, env),
   );
 }
 
@@ -78,7 +83,7 @@ export function endOfEdge(deed: Deed, end: Omit<EndEdge, About>): Act {
 
 export function newEdge(deed: Deed, onDay: string): Act {
   return act(when('new edge', deed), 'renew-edge', (db, permit, entered, env) =>
-    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId }, env),
+    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId, firstOff: 'passed' }, env),
   );
 }
 
@@ -97,5 +102,24 @@ export function open(deed: Deed, onDay: string): Act {
 export function readLevel(deed: Deed, levelMl: number, onDay: string): Act {
   return act(when('read level', deed), 'keep-fluid', (db, permit, entered, env) =>
     readFluidLevel(db, permit, { ...entered, levelMl, onDay, toolId: deed.toolId }, env),
+  );
+}
+
+export function countOfDrops(deed: Deed, count: Omit<CountDrops, About>): Act {
+  return act(when('count drops', deed), 'keep-fluid', (db, permit, entered, env) =>
+    countDrops(db, permit, { ...entered, ...count, toolId: deed.toolId }, env),
+  );
+}
+
+export function dispose(deed: Deed, disposal: Omit<DisposeFluid, About>): Act {
+  return act(when('dispose of', deed), 'keep-fluid', (db, permit, entered, env) =>
+    disposeFluid(db, permit, { ...entered, ...disposal, toolId: deed.toolId }, env),
+  );
+}
+
+/** What is written down of a lot; the deed names it by the first bottle of it. */
+export function lot(deed: Deed, facts: FluidLot): Act {
+  return act(when('lot', deed), 'keep-fluid', (db, permit, entered, env) =>
+    setFluidLot(db, permit, { ...entered, lot: facts }, env),
   );
 }

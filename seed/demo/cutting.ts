@@ -1,4 +1,6 @@
 import { closeJob, planJob } from '../../db/commands/plan-job';
+import type { Db } from '../../db/open';
+import type { Job, JobLine } from '../../lib/shop/job';
 import { jobLineId } from '../../lib/shop/job-line-id';
 import type { RejectCause } from '../../lib/shop/vocabulary';
 import type { Chance } from '../random';
@@ -9,19 +11,31 @@ import { cut, giveBack, issue } from './crib-acts';
 import { type CutDay, cutDays } from './cut-days';
 import type { DieUse } from './die-acts';
 import { DIES } from './dies';
+import { canOn } from './fluids';
 import { type DemoJob, JOBS } from './jobs';
+import { cleaning, isOxygenJob } from './oxygen-job';
 import { actorOf } from './people';
+import { saidOfJob } from './said';
 import { isWrongDieRow, wrongDieActs } from './wrong-die';
+
+/** A row of work with what became of it. */
+export interface CutRow extends CutDay {
+  readonly rejects: { cause: RejectCause; count: number }[];
+  readonly threadAtMs: number;
+}
 
 /** From this month on, every die and blade is seen to go out and come back. */
 const ISSUES_SINCE_MONTH = 2;
+
+/** From this month on, what was said is kept with what was done. */
+const SAID_SINCE_MONTH = 3;
 
 /** The closed jobs of the story as acts: planned, coned, threaded, closed; and when each die was first and last used. */
 export function cutJobs(
   calendar: Calendar,
   chance: Chance,
   bench: BladeBench,
-): { readonly acts: readonly Act[]; readonly use: DieUse } {
+): { readonly acts: readonly Act[]; readonly use: DieUse; readonly rows: readonly CutRow[] } {
   const days = cutDays(JOBS, chance);
   const inOrder = [...days].sort((a, b) => a.offset - b.offset || a.slot - b.slot);
   const use = spanOfDies(inOrder, calendar);
@@ -33,11 +47,16 @@ export function cutJobs(
       calendar,
     ),
   );
-  const rows = inOrder.flatMap((day) => {
+  const cutRows = inOrder.map((day) => ({
+    ...day,
+    rejects: rejectsOf(day, chance),
+    threadAtMs: threadMs(day, calendar),
+  }));
+  const rows = cutRows.flatMap((day) => {
     const isLast = retired.get(day.dieId) === true && use.get(day.dieId)?.lastMs === threadMs(day, calendar);
-    return rowActs({ ...day, isLast }, calendar, chance, bench);
+    return rowActs({ ...day, isLast }, calendar, bench);
   });
-  return { acts: [...jobs, ...rows], use };
+  return { acts: [...jobs, ...rows], use, rows: cutRows };
 }
 
 function spanOfDies(inOrder: readonly CutDay[], calendar: Calendar): DieUse {
@@ -63,13 +82,16 @@ function jobActs(job: DemoJob, days: readonly CutDay[], calendar: Calendar): Act
     startOnDay: calendar.day(first),
     dueOnDay: calendar.day(last + 2),
     value: 'ordinary' as const,
+    ...(isOxygenJob(job) ? { duty: 'oxygen' as const } : {}),
   };
+  const cleaned = isOxygenJob(job) ? [cleaning(job, last, calendar)] : [];
   return [
+    ...cleaned,
     act(
       { atMs: calendar.at(first - 6, 600), by: lead, name: `plan ${job.id}` },
       'plan-job',
       (db, permit, entered, env) =>
-        planJob(db, permit, { ...entered, job: { id: job.id, title: job.title, lines: [line] } }, env),
+        planJob(db, permit, { ...entered, job: withSaid(db, env.nowMs, job, [line]) }, env),
     ),
     act(
       { atMs: calendar.at(last, 1050), by: lead, name: `close ${job.id}` },
@@ -79,14 +101,15 @@ function jobActs(job: DemoJob, days: readonly CutDay[], calendar: Calendar): Act
   ];
 }
 
+/** The job as it was entered: of late with what the plan said of it. */
+function withSaid(db: Db, nowMs: number, { id, title, monthsAgo }: DemoJob, lines: JobLine[]): Job {
+  const planned = { id, title, lines };
+  return monthsAgo > SAID_SINCE_MONTH ? planned : { ...planned, shown: saidOfJob(db, nowMs, planned) };
+}
+
 /** One row of threads, the cones before it, and the die's and blades' way over the counter. */
-function rowActs(
-  day: CutDay & { isLast: boolean },
-  calendar: Calendar,
-  chance: Chance,
-  bench: BladeBench,
-): Act[] {
-  const { job, dieId, tech, offset } = day;
+function rowActs(day: CutRow & { isLast: boolean }, calendar: Calendar, bench: BladeBench): Act[] {
+  const { job, dieId, tech, offset, rejects } = day;
   const lineId = jobLineId(job.id, 1);
   const mark = `${job.id} ${offset} ${day.slot}`;
   const row = {
@@ -94,10 +117,10 @@ function rowActs(
     materialId: job.materialId,
     heat: job.heat,
     jobLineId: lineId,
+    fluidId: isOxygenJob(job) ? null : canOn(offset, job.materialId),
   };
   const seen = job.monthsAgo <= ISSUES_SINCE_MONTH;
   const atMs = threadMs(day, calendar);
-  const rejects = rejectsOf(day, chance);
   bench.cone({ ...row, ends: day.ends, offset, minutes: morning(day), tech, mark, seen });
   if (isWrongDieRow(day)) return wrongDieActs(day, atMs, row);
   const threads = cut(

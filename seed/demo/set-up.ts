@@ -17,6 +17,9 @@ export const SET_UP_OFFSET = monthDay(18, 0) - 14;
 /** The threading oil that the shop keeps for titanium. */
 export const CHLORINE_FREE_FLUID = 'fluid-chlorine-free';
 
+/** The water-based fluid that the cleaning plan for oxygen service allows. */
+export const OXYGEN_FLUID = 'fluid-oxygen';
+
 /** The shop's tables, set on its first day; the newest technician and what titanium taught come later. */
 export function setUpActs(calendar: Calendar): Act[] {
   const firstDay: Noun[] = [
@@ -29,6 +32,12 @@ export function setUpActs(calendar: Calendar): Act[] {
         requiredProbability: 0.9,
         requiredProbabilityPrecious: 0.95,
         fluidWasteFactor: 3,
+        acceptanceRule: {
+          notGoTurnsMax: 2,
+          whose: 'shop instruction 7',
+          exposedThreadsMin: 1,
+          exposedThreadsMax: 2,
+        },
       },
     },
     ...PEOPLE.filter(({ id }) => id !== 'tech-5').map((value): Noun => ({ noun: 'person', value })),
@@ -74,7 +83,7 @@ function set(noun: Noun, when: { atMs: number; by: Actor; reason?: string; mark?
 }
 
 function keyOf(noun: Noun): string {
-  if (noun.noun === 'shop' || noun.noun === 'costs') return noun.noun;
+  if (noun.noun === 'shop' || noun.noun === 'costs' || noun.noun === 'reading-settings') return noun.noun;
   if (noun.noun === 'belief') return noun.value.kind;
   return noun.noun === 'guess' ? noun.value.partId : noun.value.id;
 }
@@ -91,9 +100,19 @@ function demoParts(): Part[] {
     for (const part of completeSetParts(connection))
       parts.set(part.id, { ...part, supplier: supplierOf(part.role) });
   }
+  const micrometer = parts.get('micrometer');
+  if (micrometer !== undefined) {
+    const wires = { name: 'Thread wires', designation: 'set of best-size wires, 28 to 14 TPI' };
+    const seat = { name: 'Master seat', designation: 'master seat, 60 deg, for blue checks' };
+    parts.set('thread-wires', { ...micrometer, ...wires, id: 'thread-wires', role: 'thread-wires' });
+    parts.set('master-seat', { ...micrometer, ...seat, id: 'master-seat', role: 'master-seat' });
+  }
   const oil = parts.get('fluid');
   if (oil !== undefined) {
-    const can = { designation: 'neat threading oil, 5 L', priceMinor: 13_750, containerMl: 5000 };
+    const can = {
+      ...{ designation: 'neat threading oil, 5 L', priceMinor: 13_750, containerMl: 5000 },
+      shelfLifeDays: 1095,
+    };
     parts.set(oil.id, { ...oil, ...can, name: 'Usual threading oil', permittedMaterialIds: 'all' });
     const plain = {
       name: 'Chlorine-free threading oil',
@@ -106,6 +125,13 @@ function demoParts(): Part[] {
       id: CHLORINE_FREE_FLUID,
       chlorinated: 'no',
       permittedMaterialIds: 'all',
+    });
+    parts.set(OXYGEN_FLUID, {
+      ...oil,
+      ...{ id: OXYGEN_FLUID, name: 'Water-based fluid for oxygen service' },
+      ...{ designation: 'water-based cutting fluid, cleaned off without residue, 500 mL', priceMinor: 5_200 },
+      ...{ containerMl: 500, openedLifeDays: 365, shelfLifeDays: 730, dropsPerMl: 22 },
+      ...{ chlorinated: 'no', permittedMaterialIds: 'all', permittedDuties: ['oxygen'] },
     });
   }
   return [...parts.values()];

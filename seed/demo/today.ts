@@ -1,11 +1,14 @@
+import { issueKit } from '../../db/commands/issue-kit';
 import { placeOrder } from '../../db/commands/keep-orders';
 import { planJob } from '../../db/commands/plan-job';
 import { jobLineId } from '../../lib/shop/job-line-id';
+import type { Shown } from '../../lib/shop/shown';
 import { type Act, act } from './act';
 import type { BladeBench } from './blade-bench';
 import type { Calendar } from './calendar';
 import { issue } from './crib-acts';
 import { actorOf } from './people';
+import { saidOfJob, saidOfTool } from './said';
 import { CHLORINE_FREE_FLUID } from './set-up';
 
 /** An open job of today: days from today, ends to make. */
@@ -45,6 +48,9 @@ const OPEN: readonly Line[] = [
   ['J-094', 'Quote: 1 in high pressure test line', '1-high', '316-cw', 12, 28, 40, 'ordinary'],
 ];
 
+/** The job of the plan that is for oxygen service: its line is held until its cleaning is written down. */
+const OXYGEN_JOB_TODAY = 'J-090';
+
 /** Blades bought ahead of the plan, so that dies are what it turns on. */
 const SPARE_BLADES = [
   '3-8-medium',
@@ -81,16 +87,23 @@ export function todayActs(calendar: Calendar, bench: BladeBench): Act[] {
     ordered('PO-119', 'blade-9-16-high', 4, -6, 5, calendar),
     ordered('PO-120', CHLORINE_FREE_FLUID, 1, -3, 2, calendar),
   ];
-  const kit = [...KIT, bench.inCrib('3-8-medium')].map((toolId, index) =>
-    issue(
-      { atMs: calendar.now - (90 - index) * 60_000, by: 'crib-1', toolId, mark: 'today' },
-      'tech-2',
-      jobLineId('J-086', 1),
-      'B1',
-    ),
-  );
+  const kit = morningKit([...KIT, bench.inCrib('3-8-medium')], calendar);
   const loan = { atMs: calendar.at(-3, 830), by: 'crib-2' as const, toolId: 'MKR-2', mark: 'loan' };
-  return [...jobs, ...orders, ...kit, issue(loan, 'quality-1', null, 'gauge room')];
+  return [...jobs, ...orders, kit, issue(loan, 'quality-1', null, 'gauge room')];
+}
+
+/** The first job's kit, issued together this morning. */
+function morningKit(toolIds: readonly string[], calendar: Calendar): Act {
+  const when = { atMs: calendar.now - 80 * 60_000, by: actorOf('crib-1'), name: 'kit of today' };
+  const kit = { jobLineId: jobLineId('J-086', 1), toPersonId: 'tech-2', bench: 'B1' };
+  return act(when, 'issue-tool', (db, permit, entered, env) => {
+    const said = toolIds.flatMap((toolId): [string, Shown][] => {
+      const shown = saidOfTool(db, env.nowMs, { ...kit, toolId });
+      return shown === undefined ? [] : [[toolId, shown]];
+    });
+    const shown = Object.fromEntries(said);
+    return issueKit(db, permit, { ...entered, ...kit, shown, toolIds: [...toolIds] }, env);
+  });
 }
 
 function planned(line: Line, index: number, calendar: Calendar): Act {
@@ -109,11 +122,14 @@ function planned(line: Line, index: number, calendar: Calendar): Act {
         startOnDay: calendar.day(startOffset),
         dueOnDay: calendar.day(dueOffset),
         value,
+        ...(id === OXYGEN_JOB_TODAY ? { duty: 'oxygen' as const } : {}),
       },
     ],
   };
   const when = { atMs: calendar.at(-14 + index, 910), by: actorOf('lead-1'), name: `plan ${id}` };
-  return act(when, 'plan-job', (db, permit, entered, env) => planJob(db, permit, { ...entered, job }, env));
+  return act(when, 'plan-job', (db, permit, entered, env) =>
+    planJob(db, permit, { ...entered, job: { ...job, shown: saidOfJob(db, env.nowMs, job) } }, env),
+  );
 }
 
 function ordered(

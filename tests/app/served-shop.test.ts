@@ -25,25 +25,25 @@ afterEach(() => {
 });
 
 // source: hand. The outlook is computed once for each version of the record, each day and each shop.
-it('the outlook is kept until the record, the day or the shop moves', () => {
+it('the outlook is kept until the record, the day or the shop moves', async () => {
   const db = ownShop();
   serve('shop', db);
-  const first = shopOutlook();
+  const first = await shopOutlook();
   expect(first.facts.today).toBe('2026-03-02');
-  expect(shopOutlook()).toBe(first);
+  expect(await shopOutlook()).toBe(first);
   const size = { connectionId: '3-8-medium', materialId: '316-cw' };
   expect(sender(db).cut('D-38-99', 4, size).ok).toBe(false);
-  expect(shopOutlook()).toBe(first);
+  expect(await shopOutlook()).toBe(first);
   const { id } = must(sender(db).cut('D-38-01', 40, size));
-  const cut = shopOutlook();
+  const cut = await shopOutlook();
   expect(cut.ensemble.tool('D-38-01')?.exposure).toMatchObject([{ base: 420 }]);
   must(sender(db).reverse(id));
-  expect(shopOutlook().ensemble.tool('D-38-01')?.exposure).toEqual([]);
+  expect((await shopOutlook()).ensemble.tool('D-38-01')?.exposure).toEqual([]);
   vi.setSystemTime(new Date(2026, 2, 3, 12));
-  expect(shopOutlook().facts.today).toBe('2026-03-03');
+  expect((await shopOutlook()).facts.today).toBe('2026-03-03');
   const other = ownShop({ without: ['die'] });
   serve('demo', other);
-  expect(shopOutlook().facts.tools.some(({ role }) => role === 'die')).toBe(false);
+  expect((await shopOutlook()).facts.tools.some(({ role }) => role === 'die')).toBe(false);
 });
 
 // source: hand. A size without a table row is still named by its key; what is no key at all is shown as it is.

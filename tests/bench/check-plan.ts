@@ -1,7 +1,8 @@
 import { addDays } from '@/lib/calendar/day';
 import { checkPlan, type PlanInput } from '@/lib/capability/check-plan';
 import type { SetItem } from '@/lib/capability/plan-input';
-import { streamOfKey } from '@/lib/numeric/random-stream';
+import { normalQuantile } from '@/lib/numeric/normal';
+import { stratifiedUniforms, streamOfKey } from '@/lib/numeric/random-stream';
 import type { Role } from '@/lib/shop/vocabulary';
 import { statedDraws } from '../support/life-draws';
 import { arrival, completeSet, planLine, setItem, TODAY } from '../support/plan-shop';
@@ -14,7 +15,7 @@ const LASTING: readonly Role[] = [
 ];
 
 /** `crossing`: share of tools that also serve the next size, so that pools of lives cross and takers are moved. */
-function largePlan(crossing: number): PlanInput {
+function largePlan(crossing: number, drawn: boolean): PlanInput {
   const chance = streamOfKey('bench check-plan');
   const below = (n: number): number => Math.floor(chance() * n);
   const size = (at: number): string => SIZES[at % SIZES.length] ?? '';
@@ -53,6 +54,7 @@ function largePlan(crossing: number): PlanInput {
         orderId: `PO-${i}`,
         quantity: 3,
         fitsConnectionIds: [size(i)],
+        ...(drawn ? { arrivalDayDraws: arrivalDays(`PO-${i}`, 5 + below(50)) } : {}),
         expectedOnDay: addDays(TODAY, below(60)),
       }),
     ),
@@ -64,8 +66,18 @@ function largePlan(crossing: number): PlanInput {
   };
 }
 
-for (const crossing of [0, 0.3]) {
-  const input = largePlan(crossing);
+/** Lognormal days about a median, sd of the log 0.35: one per draw. */
+function arrivalDays(key: string, medianDays: number): Float64Array {
+  return stratifiedUniforms(key, 2048).map((u) => Math.ceil(medianDays * Math.exp(0.35 * normalQuantile(u))));
+}
+
+for (const [crossing, drawn] of [
+  [0, false],
+  [0, true],
+  [0.3, false],
+  [0.3, true],
+] as const) {
+  const input = largePlan(crossing, drawn);
   checkPlan(input);
   const runs = Array.from({ length: 15 }, () => {
     const before = process.cpuUsage();
@@ -78,7 +90,7 @@ for (const crossing of [0, 0.3]) {
     (runs.map(pick).sort((a, b) => a - b)[7] ?? Number.NaN).toFixed(0);
   const made = checkPlan(input).filter(({ verdict }) => verdict === 'can-make').length;
   process.stdout.write(
-    `checkPlan, 200 lines, 1,000 tools, 2,048 draws, crossing ${crossing}: ` +
+    `checkPlan, 200 lines, 1,000 tools, 2,048 draws, crossing ${crossing}, ${drawn ? 'drawn' : 'dated'} arrivals: ` +
       `median ${median((run) => run.wallMs)} ms wall, ${median((run) => run.cpuMs)} ms processor; ${made} can make\n`,
   );
 }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { act } from '@/app/_server/act';
+import { figuresKeeper } from '@/app/_server/figures/keeper';
 import { shopOutlook } from '@/app/_server/outlook';
 import { addSizes } from '@/db/commands/set-up-shop';
 import { ShopFileGoneError } from '@/db/file-mark';
@@ -21,7 +22,8 @@ beforeEach(() => {
   vi.stubEnv('EDGEKEEP_DATA', dir);
   writeOpenShop(dir, 'shop');
 });
-afterEach(() => {
+afterEach(async () => {
+  await figuresKeeper().end();
   holder[SERVED]?.db.$client.close();
   delete holder[SERVED];
   vi.unstubAllEnvs();
@@ -45,7 +47,7 @@ it('nothing is acknowledged once the open file was moved away, and all is well w
   const before = dump(served());
   renameSync(path(), `${path()}.away`);
   expect(await enter()).toMatchObject({ ok: false, state: { sentence: expect.stringMatching(GONE) } });
-  expect(() => shopOutlook()).toThrow(ShopFileGoneError);
+  await expect(shopOutlook()).rejects.toThrow(ShopFileGoneError);
   expect(existsSync(path())).toBe(false);
   renameSync(`${path()}.away`, path());
   expect(dump(served())).toEqual(before);
@@ -63,6 +65,7 @@ it('the same when another file was put in its place, or the folder removed', asy
 
 it('writing to the file itself is no such thing', async () => {
   expect((await enter()).ok).toBe(true);
+  await figuresKeeper().end();
   holder[SERVED]?.db.$client.pragma('wal_checkpoint(TRUNCATE)');
   expect((await enter()).ok).toBe(true);
 });

@@ -40,7 +40,9 @@ it('never ages: every date hangs on the day it is made', () => {
       ...{ kind: row.kind, subject: row.subject_id, actor: row.actor_id, at: row.server_at_ms - now },
       payload: row.payload
         .replace(/"(\d{4}-\d{2}-\d{2})"/g, (_, day: string) => String(daysBetween(today, day)))
-        .replace(/"cutAtMs":(\d+)/g, (_, ms: string) => String(Number(ms) - now)),
+        .replace(/"(?:cutAt|gaugedAt|windowFrom|windowTo)Ms":(\d+)/g, (_, ms: string) =>
+          String(Number(ms) - now),
+        ),
     }));
   expect(told(later, DEMO_NOW + 400 * DAY_MS, '2027-12-30')).toEqual(told(db, DEMO_NOW, DEMO_DAY));
 });
@@ -126,5 +128,6 @@ it('tells of the faulty lot, the old can and the oil for titanium', () => {
   expect(permits).toEqual([
     { id: 'fluid', chlorinated: 'yes', titanium: 0 },
     { id: 'fluid-chlorine-free', chlorinated: 'no', titanium: 1 },
+    { id: 'fluid-oxygen', chlorinated: 'no', titanium: 1 },
   ]);
 });

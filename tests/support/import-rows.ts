@@ -31,6 +31,7 @@ export function cutRow(change: Partial<CutRow> = {}): CutRow {
       threadLength: null,
       dry: false,
       rework: false,
+      fluid: '',
       job: '',
     },
     ...{ by: '', rejects: [], ending: null, reversed: false },

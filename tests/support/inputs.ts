@@ -47,7 +47,7 @@ export const TAKEN: Record<string, readonly [schema: ZodType<object>, value: obj
   ReturnToolInput: [input.ReturnToolInput, { ...about, condition: 'ok' }],
   MoveToolInput: [input.MoveToolInput, { ...about, to: 'regrind', backOnDay: '2026-03-20' }],
   EndEdgeInput: [input.EndEdgeInput, { ...about, cause: 'worn', to: 'scrapped' }],
-  RenewEdgeInput: [input.RenewEdgeInput, { ...about, onDay: '2026-03-02' }],
+  RenewEdgeInput: [input.RenewEdgeInput, { ...about, onDay: '2026-03-02', firstOff: 'owed' }],
   RecordCalibrationInput: [
     input.RecordCalibrationInput,
     { ...about, onDay: '2026-03-02', result: 'pass', dueOnDay: '2027-03-01', certificate: 'C-1' },

@@ -57,16 +57,39 @@ function apply(tool: NaiveTool, kind: string, payload: any): void {
     put(tool, 'in-crib');
     tool.edgeNo += 1;
   }
-  if (kind === 'gauge-calibrated') {
-    if (payload.result === 'fail') put(tool, 'quarantined');
-    else if (tool.state === 'calibration') put(tool, 'in-crib');
-    tool.dueOnDay = payload.result === 'fail' ? null : payload.dueOnDay;
-  }
+  if (kind.startsWith('gauge-')) gaugeApply(tool, kind, payload);
   if (kind === 'fluid-opened') tool.openedOnDay = payload.onDay;
   if (kind === 'fluid-level-read') tool.levelMl = payload.levelMl;
 }
 
+const calibratedOn = new WeakMap<NaiveTool, string>();
+const knocked = new WeakSet<NaiveTool>();
+
+// biome-ignore lint/suspicious/noExplicitAny: raw JSON of the ledger, read on purpose without the program's types
+function gaugeApply(tool: NaiveTool, kind: string, payload: any): void {
+  const aside = knocked.has(tool) && tool.state === 'quarantined';
+  if (kind === 'gauge-calibrated') {
+    if (payload.result === 'fail' || payload.asFound === 'out') put(tool, 'quarantined');
+    else if (tool.state === 'calibration' || aside) put(tool, 'in-crib');
+    tool.dueOnDay = payload.result === 'fail' ? null : payload.dueOnDay;
+    calibratedOn.set(tool, payload.onDay);
+    knocked.delete(tool);
+  }
+  if (kind === 'gauge-checked' && payload.result === 'fail') put(tool, 'quarantined');
+  if (kind === 'gauge-dropped') {
+    put(tool, 'quarantined');
+    knocked.add(tool);
+  }
+  if (kind === 'gauge-interval-set' && payload.intervalDays !== null) {
+    const from = Date.parse(calibratedOn.get(tool) ?? '');
+    const sooner = from + payload.intervalDays * 86_400_000;
+    if (tool.dueOnDay !== null && sooner < Date.parse(tool.dueOnDay))
+      tool.dueOnDay = new Date(sooner).toISOString().slice(0, 10);
+  }
+}
+
 function put(tool: NaiveTool, state: string): void {
+  knocked.delete(tool);
   Object.assign(tool, { state, holderId: null });
 }
 

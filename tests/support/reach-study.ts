@@ -29,6 +29,8 @@ export interface ReachStudy {
   readonly warmUpRows: number;
   readonly readingShare?: number;
   readonly useReadings?: boolean;
+  /** Other shops of the same sort: names their chance. */
+  readonly seed?: string;
 }
 
 /** Shops with hardly a worn die to their name, shops with some, and shops that have been at it for long. */
@@ -40,9 +42,9 @@ export const AGES = {
 
 /** Every settled prediction of so many simulated shops. Voided ones (incident, taken out while good) are left out. */
 export function reachCases(study: ReachStudy): ReachCase[] {
-  const { shops, jobs, warmUpRows, useReadings } = study;
+  const { shops, jobs, warmUpRows, useReadings, seed = '' } = study;
   return Array.from({ length: shops }, (_, s) => s).flatMap((s) => {
-    const shop = simulateReach({ ...study, key: `${jobs}:${s}` });
+    const shop = simulateReach({ ...study, key: `${seed}${jobs}:${s}` });
     const made = backtest({
       events: shop.events,
       priors: { die: REACH_PRIORS, blade: REACH_PRIORS },

@@ -1,5 +1,6 @@
+import { addDays } from '@/lib/calendar/day';
 import type { PlanInput } from '@/lib/capability/check-plan';
-import type { PlanLine, SetItem } from '@/lib/capability/plan-input';
+import type { Arrival, PlanLine, SetItem } from '@/lib/capability/plan-input';
 
 /**
  * The plan check done again, slowly and by other means, for lines in which only dies, blades and GO rings matter and
@@ -17,18 +18,27 @@ export interface SlowVerdict {
 /** A die, blade or ring with the day from which it can be used; one on order is the same with a later day. */
 interface Piece {
   readonly item: Pick<SetItem, 'role' | 'hand' | 'fitsConnectionIds' | 'dueOnDay'>;
-  readonly freeOnDay: string;
+  /** The day that counts for needs that are yes or no, with the required probability. */
+  readonly freeOnDay: (line: PlanLine) => string;
+  /** The day of one draw. */
+  readonly comesOnDay: (k: number) => string;
   readonly life: (k: number) => number;
 }
 
-export function slowVerdicts({ lines, items, arrivals, draws, targets }: PlanInput): SlowVerdict[] {
+export function slowVerdicts({ today, lines, items, arrivals, draws, targets }: PlanInput): SlowVerdict[] {
   const required = targets?.requiredProbability ?? 0.9;
   const floor = targets?.floorProbability ?? 0.5;
   const pieces: Piece[] = [];
   for (const item of items) {
     if (item.state === 'quarantined' || item.needsFirstOff) continue;
     const freeOnDay = item.state === 'in-crib' ? '0000-00-00' : item.backOnDay;
-    if (freeOnDay) pieces.push({ item, freeOnDay, life: (k) => draws.residualLife(item.toolId)?.[k] ?? 0 });
+    if (freeOnDay)
+      pieces.push({
+        item,
+        freeOnDay: () => freeOnDay,
+        comesOnDay: () => freeOnDay,
+        life: (k) => draws.residualLife(item.toolId)?.[k] ?? 0,
+      });
   }
   const counts: Record<string, number> = {};
   for (const order of [...arrivals].sort((a, b) => (a.orderId < b.orderId ? -1 : 1))) {
@@ -38,14 +48,17 @@ export function slowVerdicts({ lines, items, arrivals, draws, targets }: PlanInp
       const item = { ...order, dueOnDay: '9999-01-01' };
       pieces.push({
         item,
-        freeOnDay: order.expectedOnDay,
+        freeOnDay: (line) => firmDay(order, line.requiredProbability ?? required, today),
+        comesOnDay: (k) => drawnDay(order, k, today),
         life: (k) => draws.newLife(order.partId, index)?.[k] ?? 0,
       });
     }
   }
   const queue = [...lines].sort((a, b) => (queueKey(a) < queueKey(b) ? -1 : 1));
   const hopeless = (line: PlanLine) =>
-    (['die', 'blade'] as const).some((role) => !pieces.some((p) => fits(p, role, line)));
+    (['die', 'blade'] as const).some(
+      (role) => !pieces.some((p) => fits(p, role, line) && p.freeOnDay(line) < NEVER),
+    );
   const going = queue.filter((line) => !hopeless(line));
   return queue.map((line) => {
     const before = going.slice(0, Math.max(0, going.indexOf(line)));
@@ -59,8 +72,9 @@ export function slowVerdicts({ lines, items, arrivals, draws, targets }: PlanInp
     for (let k = 0; k < draws.drawCount; k++) {
       const enough = (['die', 'blade'] as const).every(
         (role) =>
+          pieces.some((p) => fits(p, role, line) && p.comesOnDay(k) <= line.startOnDay) &&
           lifeFor(role, line, rivals, pieces, draws, k) >=
-          line.endsToMake * perEnd(role, line, draws, k) - 1e-6,
+            line.endsToMake * perEnd(role, line, draws, k) - 1e-6,
       );
       if (enough) made++;
     }
@@ -69,6 +83,26 @@ export function slowVerdicts({ lines, items, arrivals, draws, targets }: PlanInp
       !canCut || !canAccept || pMade < floor ? 'cannot-make-now' : pMade < required ? 'at-risk' : 'can-make';
     return { lineId: line.lineId, verdict, pMade, canCut, canAccept };
   });
+}
+
+const NEVER = '9999-12-31';
+
+function drawnDay({ arrivalDayDraws, expectedOnDay }: Arrival, k: number, today: string): string {
+  if (arrivalDayDraws === undefined) return expectedOnDay;
+  const inDays = arrivalDayDraws[k] ?? Number.POSITIVE_INFINITY;
+  return Number.isFinite(inDays) ? addDays(today, inDays) : NEVER;
+}
+
+/** The earliest day by which the order has come in the required share of draws: tried day by day. */
+function firmDay(order: Arrival, required: number, today: string): string {
+  const { arrivalDayDraws: days, expectedOnDay } = order;
+  if (days === undefined) return expectedOnDay;
+  for (let inDays = 0; inDays < 400; inDays++) {
+    let come = 0;
+    for (let k = 0; k < days.length; k++) if ((days[k] as number) <= inDays) come++;
+    if (come / days.length >= required - 1e-12) return addDays(today, inDays);
+  }
+  return NEVER;
 }
 
 function queueKey(line: PlanLine): string {
@@ -98,7 +132,7 @@ function hasPiece(
 ): boolean {
   const serves = (piece: Piece, user: PlanLine) =>
     fits(piece, role, user) &&
-    piece.freeOnDay <= user.startOnDay &&
+    piece.freeOnDay(user) <= user.startOnDay &&
     (role !== 'go-ring' || (piece.item.dueOnDay ?? '') >= user.dueOnDay);
   const days = [...new Set([line, ...rivals].flatMap((l) => [l.startOnDay, l.dueOnDay]))];
   return days
@@ -141,7 +175,8 @@ function lifeFor(
 ): number {
   const demand = (user: PlanLine) => (user === line ? 1e12 : user.endsToMake * perEnd(role, user, draws, k));
   const reaches = (piece: Piece, user: PlanLine) =>
-    fits(piece, role, user) && (piece.freeOnDay <= user.startOnDay || piece.freeOnDay < user.dueOnDay);
+    fits(piece, role, user) &&
+    (piece.comesOnDay(k) <= user.startOnDay || piece.comesOnDay(k) < user.dueOnDay);
   const smallestCut = (users: readonly PlanLine[]) => {
     let least = Number.POSITIVE_INFINITY;
     for (let subset = 0; subset < 2 ** users.length; subset++) {

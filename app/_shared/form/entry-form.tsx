@@ -9,6 +9,7 @@
  */
 import { type ReactNode, useActionState, useEffect, useRef } from 'react';
 import { FormMessage } from '../ui/message';
+import { SubmitButton } from '../ui/submit-button';
 import { newDeviceId } from './device-id';
 import { type FormState, FRESH } from './form-state';
 import { UndoButton } from './undo-button';
@@ -44,6 +45,13 @@ export function EntryForm({ action, stamp, children, className = 'stack', label 
       <input type="hidden" name="shop" defaultValue={stamp.shop} />
       {children(state, pending)}
       {state.status === 'refused' ? <FormMessage tone="refusal">{state.sentence}</FormMessage> : null}
+      {state.status === 'refused' && state.mend ? (
+        <div>
+          <SubmitButton name="mend" value={JSON.stringify(state.mend.values)}>
+            {state.mend.label}
+          </SubmitButton>
+        </div>
+      ) : null}
       {state.status === 'done' ? (
         <FormMessage tone="done">
           {state.sentence}

@@ -7,6 +7,8 @@ export type FormState =
       readonly field: string | null;
       /** What was typed, so that nothing has to be typed again. */
       readonly values: Readonly<Record<string, string>>;
+      /** Where it is plain what was meant: one press sends the form again with these values. */
+      readonly mend?: { readonly label: string; readonly values: Readonly<Record<string, string>> };
     }
   | {
       readonly status: 'done';

@@ -1,4 +1,5 @@
-/** The standing cautions (wording after TRADE §5) and the choice of paper. */
+/** The standing cautions (lib/cautions, at the footer) and the choice of paper. */
+import { cautionsAt } from '@/lib/cautions';
 import styles from './shell.module.css';
 import type { Theme } from './theme';
 import { ThemeChoice } from './theme-choice';
@@ -7,19 +8,11 @@ export function Footer({ theme }: { readonly theme: Theme }) {
   return (
     <footer className={styles.footer}>
       <div className={styles.cautions}>
-        <p>
-          <strong>Edgekeep never says a joint is safe to pressurise.</strong> Only competent persons test, by
-          a written safe system, with people kept clear.
-        </p>
-        <p>
-          What an edge has left is an estimate from counts. It does not replace looking at the edge, the gauge
-          or the drawing. Dimensions shipped here are examples: the fitting maker’s manual and the drawing
-          rule.
-        </p>
-        <p>
-          Design, acceptance and testing follow the code that applies to the owner’s system and local rules.
-          This is a tooling record, not a code document.
-        </p>
+        {cautionsAt('footer').map(({ id, lead, text }) => (
+          <p key={id}>
+            <strong>{lead}</strong> {text}
+          </p>
+        ))}
       </div>
       <ThemeChoice theme={theme} />
     </footer>

@@ -141,6 +141,8 @@ export function NumberField({
         ) : null}
         {units ? (
           <select
+            // Made anew for a new default, as a Select is: after a refusal the unit that was chosen stays.
+            key={units.defaultValue}
             name={units.name}
             defaultValue={units.defaultValue}
             aria-label={`Unit of ${labelText(label, name)}`}

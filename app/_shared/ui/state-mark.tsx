@@ -8,7 +8,7 @@
  */
 import type { ReactNode } from 'react';
 import type { Verdict } from '@/lib/capability/line-verdict';
-import type { DieVerdict } from '@/lib/outlook/tool-forecast';
+import type { DieVerdict } from '@/lib/outlook/die-verdict';
 import { TOOL_STATE_LABEL, type ToolState } from '@/lib/shop/vocabulary';
 import { MARK_SHAPE, type MarkShape } from './mark-shapes';
 import styles from './state-mark.module.css';

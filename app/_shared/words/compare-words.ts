@@ -1,11 +1,19 @@
-import type { EarlyDeaths, GroupFlag } from '@/lib/compare/comparison';
+import type { EarlyDeaths, GroupedBy, GroupFlag } from '@/lib/compare/comparison';
 import { EARLY_DEATH_RULE } from '@/lib/compare/early-deaths';
 import { FLAG_MINIMUM, FLAG_PROBABILITY } from '@/lib/compare/flag-group';
 import { chanceWords, count, factorText, share } from '../format';
 
-/** "lot 9F-13", "heat C4414", "Maker A". */
+const GROUP_WORD: Record<GroupedBy, string> = {
+  lot: 'lot ',
+  heat: 'heat ',
+  supplier: '',
+  'fluid-lot': 'fluid of lot ',
+  'fluid-product': 'fluid ',
+};
+
+/** "lot 9F-13", "heat C4414", "Maker A", "fluid of lot L04". */
 export function groupName({ groupedBy, effect }: Pick<GroupFlag, 'groupedBy' | 'effect'>): string {
-  return groupedBy === 'supplier' ? effect.groupId : `${groupedBy} ${effect.groupId}`;
+  return `${GROUP_WORD[groupedBy]}${effect.groupId}`;
 }
 
 /** How long its edges last against the rest: "0.84 of the rest (0.72 to 0.99)". */

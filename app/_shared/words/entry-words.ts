@@ -1,7 +1,11 @@
 import type { EntryView } from '@/db/queries/entries';
+import { CODE_KIND_LABEL, type CodeKind } from '@/lib/labels/code-kind';
 import type { Finding } from '@/lib/reading/reading';
+import { DISPOSAL_LABEL, type Disposal } from '@/lib/shop/fluid-entry';
+import { MARK_WAY_LABEL, type MarkWay } from '@/lib/shop/mark';
 import { END_CAUSES, ROLE_LABEL, type Role, TOOL_STATE_LABEL, type ToolState } from '@/lib/shop/vocabulary';
 import { count } from '../format';
+import { ACCEPTANCE_WORDS } from './acceptance-words';
 import { findingWords } from './finding-words';
 
 /** Names that an entry's words need: people, sizes and materials by key. */
@@ -30,16 +34,44 @@ const WORDS: Record<string, Words> = {
   'tool-returned': (p) => RETURNED[String(p.condition)] ?? 'came back',
   'tool-moved': (p) =>
     `now ${TOOL_STATE_LABEL[p.to as ToolState] ?? String(p.to)}${p.backOnDay ? `, expected back ${p.backOnDay}` : ''}`,
+  'kit-issued': (p, names) =>
+    `kit of ${count((p.items as unknown[]).length, 'item')} issued to ${names.person(String(p.toPersonId))} for job ${p.jobLineId}`,
+  'kit-search-opened': (p) => `missing from the kit: ${(p.toolIds as string[]).join(', ')}`,
+  'stock-counted': (p) =>
+    `stock-take: ${p.found} of ${p.expected} found${(p.variances as unknown[]).length === 0 ? '' : `, ${count((p.variances as unknown[]).length, 'difference')}`}`,
+  'conflict-raised': (p) => `could not be taken from the bench: ${p.what}. ${p.sentence}`,
+  'conflict-settled': (p) => `conflict ${p.how === 'entered' ? 'entered by hand' : 'dropped'}: ${p.note}`,
+  'kit-closed': (p) =>
+    p.how === 'complete'
+      ? 'kit put away complete'
+      : `kit closed with a loss: ${(p.lostToolIds as string[]).join(', ')}`,
+  'tool-reserved': (p) => `kept for job ${p.jobLineId} until ${p.untilDay}`,
+  'tool-freed': () => 'no longer kept for a job',
+  'pieces-accounted': (p) =>
+    p.allFound ? `all pieces found: ${p.where}` : `pieces not all found; looked: ${p.where}`,
+  'die-adjusted': (p) => `die ${p.direction} a touch${p.amount ? ` (${p.amount})` : ''}`,
+  'first-off-checked': (p) =>
+    p.result === 'pass' ? 'first-off passed the gauges' : 'first-off failed, set aside',
   'edge-ended': (p) =>
     `edge out of service: ${END_CAUSES.find(({ code }) => code === p.cause)?.label ?? String(p.cause)}`,
   'edge-renewed': () => 'back from regrind with a new edge, counted from zero',
+  'tool-marked': (p) => markWords(p),
   'edge-read': (p) => `read on ${p.onDay}: ${findingWords(p.finding as Finding)}`,
-  'gauge-calibrated': (p) =>
-    p.result === 'pass'
-      ? `calibrated, due ${p.dueOnDay}${p.certificate ? `, certificate ${p.certificate}` : ''}`
-      : 'failed its calibration, set aside',
+  'gauge-calibrated': calibrated,
+  'gauge-checked': (p) =>
+    `${p.result === 'pass' ? 'passed' : 'did not pass'} a check in the shop${p.againstToolId ? ` on ${p.againstToolId}` : ''}${p.result === 'pass' ? '' : ', set aside'}`,
+  'gauge-dropped': () => 'set aside after a knock',
+  'gauge-interval-set': (p) => `calibration interval: ${intervalWords(p)}`,
+  'gauge-certificate-filed': (p) => `certificate filed: ${p.name || String(p.type)}`,
   'fluid-opened': (p) => `opened on ${p.onDay}`,
   'fluid-level-read': (p) => `level ${p.levelMl} mL`,
+  'fluid-drops-counted': (p) => `counted ${p.drops} drops in ${p.volumeMl} mL`,
+  'fluid-extended': (p) => `life lengthened to ${p.untilDay} after inspection: ${p.inspection}`,
+  'fluid-disposed': (p) =>
+    `${DISPOSAL_LABEL[p.how as Disposal] ?? 'disposed of'}, ${p.volumeMl} mL${p.transferNote ? `, note ${p.transferNote}` : ''}`,
+  'fluid-lot-set': (p) =>
+    `lot ${p.lot}: chlorinated ${p.chlorinated}${p.sdsRevision ? `, SDS rev ${p.sdsRevision}` : ', no SDS written down'}`,
+  'line-cleaned': (p) => `line ${p.lineNo} cleaned on ${p.onDay} by ${p.procedure}: ${p.evidence}`,
   'shop-set': (p) => `shop settings: ${p.name}`,
   'person-set': (p) => `person: ${p.name}, ${p.role}`,
   'connection-set': (p, names) => `size table row: ${names.connection(String(p.id))}`,
@@ -48,17 +80,44 @@ const WORDS: Record<string, Words> = {
   'life-guess-set': (p) => `first guess: about ${p.ends} ends, give or take a factor of ${p.giveOrTake}`,
   'belief-set': (p) => `what is believed of ${p.kind === 'blade' ? 'blades' : 'dies'} before the log`,
   'costs-set': () => 'what things cost the shop',
+  'reading-settings-set': (p) => `how wear is read: a land of ${p.landLimitMm} mm is worn out`,
   'job-set': (p) => `job planned: ${p.title || p.id}, ${count((p.lines as unknown[]).length, 'line')}`,
   'job-closed': (p) => `job ${p.how}`,
   'order-placed': (p) => `ordered ${p.quantity}, expected ${p.expectedOnDay}`,
+  'order-drafted': (p) => `order drafted: ${p.quantity}${p.why ? `, for ${p.why}` : ''}`,
+  'order-approved': (p) => `order approved: ${p.quantity}`,
+  'order-chased': (p) =>
+    p.confirmedForDay
+      ? `supplier asked: confirmed for ${p.confirmedForDay}`
+      : 'supplier asked: no answer yet',
+  'order-cancelled': () => 'order cancelled',
   'order-slipped': (p) => `order slipped to ${p.expectedOnDay}`,
   'order-received': (p) => `received ${p.quantity} of the order`,
+  ...ACCEPTANCE_WORDS,
   'entry-reversed': () => 'took an entry back',
 };
 
 /** What an entry says, in shop words. */
 export function entryWords(entry: Pick<EntryView, 'kind' | 'payload'>, names: Names): string {
   return WORDS[entry.kind]?.(entry.payload, names) ?? entry.kind;
+}
+
+function calibrated(p: Payload): string {
+  if (p.result !== 'pass') return 'failed its calibration, set aside';
+  const found = p.asFound === 'out' ? 'found out of limits, adjusted, set aside' : 'calibrated';
+  return `${found}, due ${p.dueOnDay}${p.certificate ? `, certificate ${p.certificate}` : ''}`;
+}
+
+function intervalWords(p: Payload): string {
+  const days = p.intervalDays === null ? [] : [count(Number(p.intervalDays), 'day')];
+  const ends = p.intervalEnds === null ? [] : [count(Number(p.intervalEnds), 'end')];
+  return [...days, ...ends].join(' or ');
+}
+
+function markWords(p: Payload): string {
+  const code = CODE_KIND_LABEL[p.codeKind as CodeKind];
+  const way = MARK_WAY_LABEL[p.how as MarkWay] ?? 'marked';
+  return `marked again: ${way}${code === undefined ? '' : `, ${code}`}${p.readBack ? ', read back' : ', not read back'}`;
 }
 
 function cut(p: Payload, names: Names): string {
@@ -68,6 +127,7 @@ function cut(p: Payload, names: Names): string {
     bad > 0 ? `${bad} not good` : '',
     p.threadLengthTyped ? `${p.threadLengthTyped} long` : '',
     p.dry ? 'cut dry' : '',
+    p.fluidId ? `with ${p.fluidId}` : '',
     p.rework ? 'recut' : '',
     p.heat ? `heat ${p.heat}` : '',
     p.jobLineId ? `job ${p.jobLineId}` : '',

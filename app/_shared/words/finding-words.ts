@@ -7,7 +7,7 @@ export function findingWords(finding: Finding): string {
     case 'flank-land':
       return `wear land ${figure(finding.landMm)} mm`;
     case 'pitch-diameter':
-      return `pitch diameter ${figure(finding.pitchDiameterMm)} mm`;
+      return `pitch diameter ${figure(finding.pitchDiameterMm)} mm${finding.overWires === undefined ? '' : `, ${figure(finding.overWires.overWiresMm)} mm over wires of ${figure(finding.overWires.wireMm)} mm`}`;
     case 'ring':
       return `GO ring ${GO_FEEL_LABEL[finding.go]}${finding.notGoTurns === null ? '' : `, NOT GO on by ${count(finding.notGoTurns, 'turn')}`}`;
     case 'grade':

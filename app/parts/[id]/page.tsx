@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopFacts } from '@/app/_server/outlook';
 import { Breadcrumb, Panel, TitleBlock } from '@/app/_shared/ui';
 import { connectionText } from '@/lib/shop/connection-text';
 import { ROLE_LABEL, ROLES } from '@/lib/shop/vocabulary';
@@ -14,7 +14,7 @@ export const metadata: Metadata = { title: 'Part' };
 /** One part, to add ("new") or to change. */
 export default async function PartPage({ params, searchParams }: PageProps<'/parts/[id]'>) {
   const { id } = await params;
-  const { parts, connections, materials } = shopOutlook().facts;
+  const { parts, connections, materials } = shopFacts();
   const part = parts.find((known) => known.id === id);
   if (part === undefined && id !== 'new') notFound();
   const { kind } = await searchParams;

@@ -1,5 +1,6 @@
 import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { NumberField, type Option, Select } from '@/app/_shared/ui';
+import { DUTIES, DUTY_LABEL } from '@/lib/shop/duty';
 import type { Part } from '@/lib/shop/part';
 import { Ticks } from './ticks';
 
@@ -34,6 +35,12 @@ export function FluidPart({
         options={materials}
         ticked={permitted === 'all' ? [] : permitted}
       />
+      <Ticks
+        legend="Permitted for"
+        name="duties"
+        options={DUTIES.map((duty) => ({ value: duty, label: DUTY_LABEL[duty] }))}
+        ticked={part?.permittedDuties ?? ['ordinary']}
+      />
       <p className="fine">
         What its safety data sheet and the job’s own rules permit. Titanium and oxygen service need a fluid
         that says so.
@@ -52,6 +59,14 @@ export function FluidPart({
           optional
           defaultValue={typedOr(state, 'openedLifeDays', shown(part?.openedLifeDays))}
           error={fieldError(state, 'part.openedLifeDays')}
+        />
+        <NumberField
+          name="shelfLifeDays"
+          label="Keeps, closed"
+          unit="days"
+          optional
+          defaultValue={typedOr(state, 'shelfLifeDays', shown(part?.shelfLifeDays))}
+          error={fieldError(state, 'part.shelfLifeDays')}
         />
         <NumberField
           name="dropsPerMl"

@@ -7,6 +7,7 @@ import type { Part } from '@/lib/shop/part';
 import type { Role } from '@/lib/shop/vocabulary';
 import { setPartAction } from '../actions';
 import { FluidPart } from './fluid-part';
+import { OfferFields } from './offer-fields';
 import { Ticks } from './ticks';
 
 interface PartFormProps {
@@ -58,6 +59,7 @@ export function PartForm({ part, role, stamp, connections, materials }: PartForm
           </div>
           <Ticks legend="Serves" name="fits" options={connections} ticked={part?.fitsConnectionIds ?? []} />
           <Buying state={state} part={part} />
+          <OfferFields state={state} part={part} />
           {kind === 'blade' ? (
             <div className="columns">
               <NumberField

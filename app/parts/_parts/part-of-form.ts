@@ -2,6 +2,7 @@ import { checked, number, numberOrNull, text, textOrNull } from '@/app/_server/f
 import { keyFromName } from '@/app/_shared/form/key-from-name';
 import { ok, type Result, refuse } from '@/lib/result';
 import type { Part } from '@/lib/shop/part';
+import { OTHER_SUPPLIERS, readBreaks } from './price-breaks';
 
 /**
  * The part that a form says; zod judges it afterwards. A part that the shop has keeps its kind and its key; a new one takes
@@ -31,8 +32,32 @@ export function partOfForm(form: FormData, known: readonly Part[]): Result<Recor
     supplier: text(form, 'supplier'),
     priceMinor: priceMinor(form),
     leadTimeDays: numberOrNull(form, 'leadTimeDays'),
+    ...termsOfForm(form, ''),
+    offers: offersOfForm(form),
     ...(role === 'fluid' ? fluidOfForm(form) : NO_FLUID),
   });
+}
+
+/** Packs, least quantity and price breaks, as typed under a prefix. */
+function termsOfForm(form: FormData, prefix: string) {
+  return {
+    packSize: number(form, `${prefix}packSize`) ?? 1,
+    minQuantity: number(form, `${prefix}minQuantity`) ?? 1,
+    breakKind: text(form, `${prefix}breakKind`) || 'all-units',
+    priceBreaks: readBreaks(text(form, `${prefix}breaks`)),
+  };
+}
+
+/** The other suppliers that were named. */
+function offersOfForm(form: FormData) {
+  return Array.from({ length: OTHER_SUPPLIERS }, (_, at) => `offer${at}.`)
+    .filter((prefix) => text(form, `${prefix}supplier`) !== '')
+    .map((prefix) => ({
+      supplier: text(form, `${prefix}supplier`),
+      priceMinor: priceMinor(form, `${prefix}price`),
+      leadTimeDays: numberOrNull(form, `${prefix}leadTimeDays`),
+      ...termsOfForm(form, prefix),
+    }));
 }
 
 const NO_FLUID = {
@@ -50,12 +75,14 @@ function fluidOfForm(form: FormData) {
     openedLifeDays: numberOrNull(form, 'openedLifeDays'),
     dropsPerMl: numberOrNull(form, 'dropsPerMl'),
     containerMl: numberOrNull(form, 'containerMl'),
+    shelfLifeDays: numberOrNull(form, 'shelfLifeDays'),
+    permittedDuties: form.has('duties') ? strings(form, 'duties') : ['ordinary'],
   };
 }
 
 /** Money as typed in major units, kept in hundredths. */
-function priceMinor(form: FormData): number | null {
-  const price = numberOrNull(form, 'price');
+function priceMinor(form: FormData, name = 'price'): number | null {
+  const price = numberOrNull(form, name);
   return price === null ? null : Math.round(price * 100);
 }
 

@@ -5,8 +5,11 @@ import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { act, refusedState } from '@/app/_server/act';
 import { stamp, text } from '@/app/_server/form-fields';
+import { shopOutlook } from '@/app/_server/outlook';
 import type { FormState } from '@/app/_shared/form/form-state';
+import { ruleOfForm } from '@/app/_shared/form/rule-of-form';
 import { closeJob } from '@/db/commands/plan-job';
+import { shownAtPlan } from '@/lib/outlook/shown-at-plan';
 import { CloseJobInput, PlanJobInput } from '@/lib/shop/command-input';
 import { inFormTerms, readJobLines } from './_parts/read-job-lines';
 import { changeJob, enterJob } from './_parts/save-job';
@@ -21,14 +24,22 @@ export async function changeJobAction(_state: FormState, form: FormData): Promis
   return saveJob(form, changeJob);
 }
 
-async function saveJob(form: FormData, command: typeof enterJob): Promise<FormState> {
+async function saveJob(form: FormData, save: typeof enterJob): Promise<FormState> {
   const lines = readJobLines(form);
   if (!lines.ok) return refusedState(lines.refusal, form);
   const raw = {
     ...stamp(form),
     reason: text(form, 'reason'),
-    job: { id: text(form, 'id'), title: text(form, 'title'), lines: lines.value },
+    job: {
+      id: text(form, 'id'),
+      title: text(form, 'title'),
+      lines: lines.value,
+      acceptanceRule: ruleOfForm(form),
+    },
   };
+  const outlook = await shopOutlook();
+  const command: typeof enterJob = (db, permit, input, env) =>
+    save(db, permit, { ...input, job: { ...input.job, shown: shownAtPlan(outlook, input.job) } }, env);
   const done = await act({ action: 'plan-job', schema: PlanJobInput, command }, raw, form);
   if (!done.ok) {
     if (done.state.status !== 'refused') return done.state;

@@ -1,17 +1,17 @@
 import { ButtonLink, Panel } from '@/app/_shared/ui';
-import type { Outlook } from '@/lib/outlook/outlook';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { CALIBRATED_ROLES, ROLES } from '@/lib/shop/vocabulary';
 import { CountForm, type CountRow } from './count-form';
 
 /** Opening counts: what is on the shelf on the first day. */
 export function CountPanel({
-  outlook,
+  facts,
   stamp,
 }: {
-  outlook: Outlook;
+  facts: ShopFacts;
   stamp: { entryId: string; deviceAtMs: number };
 }) {
-  const { parts, tools, today } = outlook.facts;
+  const { parts, tools, today } = facts;
   const rows: CountRow[] = ROLES.flatMap((role) => parts.filter((part) => part.role === role)).map(
     (part) => ({
       partId: part.id,

@@ -1,16 +1,16 @@
 import { Panel } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
-import type { Outlook } from '@/lib/outlook/outlook';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { connectionText } from '@/lib/shop/connection-text';
 import { GuessForm, type GuessRow } from './guess-form';
 
 /** First guesses of how long edges last, in shop words. */
 export function GuessPanel({
-  outlook,
+  facts,
   stamp,
 }: {
-  outlook: Outlook;
+  facts: ShopFacts;
   stamp: { entryId: string; deviceAtMs: number };
 }) {
   return (
@@ -20,13 +20,13 @@ export function GuessPanel({
           How long does a new edge last here, in your usual tube? A rough figure is enough: the log takes over
           as edges wear out.
         </p>
-        <GuessForm rows={guessRowsOf(outlook)} stamp={stamp} />
+        <GuessForm rows={guessRowsOf(facts)} stamp={stamp} />
       </div>
     </Panel>
   );
 }
 
-function guessRowsOf({ facts }: Outlook): GuessRow[] {
+function guessRowsOf(facts: ShopFacts): GuessRow[] {
   const reference = facts.materials.find(({ isReference }) => isReference);
   return facts.parts
     .filter(({ role }) => isEdgeKind(role))

@@ -2,6 +2,7 @@
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { RuleFields } from '@/app/_shared/form/rule-fields';
 import { Field, NumberField, Panel, Select, SubmitButton } from '@/app/_shared/ui';
 import type { Shop } from '@/lib/shop/shop-settings';
 import { setShopAction } from '../actions';
@@ -69,6 +70,14 @@ export function SettingsPanel({
                 error={fieldError(state, 'fluidWasteFactor')}
               />
             </div>
+            <fieldset>
+              <legend>An end is accepted by this rule, where neither its job nor its size says more</legend>
+              <RuleFields
+                state={state}
+                rule={shop.acceptanceRule}
+                otherwise="Left empty: nobody may assume one"
+              />
+            </fieldset>
             <div>
               <SubmitButton tone="quiet">Save</SubmitButton>
             </div>

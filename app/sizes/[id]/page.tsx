@@ -9,6 +9,8 @@ import { findConnection } from '@/db/queries/tables';
 import { connectionText } from '@/lib/shop/connection-text';
 import { draftOf } from '../_parts/connection-draft';
 import { ConnectionForm } from '../_parts/connection-form';
+import { ConePanel } from './_parts/cone-panel';
+import { LimitsPanel } from './_parts/limits-panel';
 
 export const dynamic = 'force-dynamic';
 
@@ -17,8 +19,8 @@ export async function generateMetadata({ params }: PageProps<'/sizes/[id]'>): Pr
   return { title: connection ? connectionText(connection) : 'Size' };
 }
 
-/** One row of the size table, to confirm or to change. */
-export default async function SizePage({ params }: PageProps<'/sizes/[id]'>) {
+/** One row of the size table: its thread and cone worked out, and the row itself to confirm or to change. */
+export default async function SizePage({ params, searchParams }: PageProps<'/sizes/[id]'>) {
   const connection = findConnection(shopDb(), (await params).id);
   if (connection === undefined) notFound();
   const unit = findShop(shopDb())?.units ?? 'in';
@@ -30,6 +32,8 @@ export default async function SizePage({ params }: PageProps<'/sizes/[id]'>) {
         lead="Take the figures from the fitting maker’s manual for this connection, not from memory."
         drawing={<ConnectionEnd connection={connection} decorative />}
       />
+      <LimitsPanel connection={connection} />
+      <ConePanel connection={connection} unit={unit} asked={await searchParams} />
       <Panel title="The row">
         <ConnectionForm draft={draftOf(connection, unit)} stamp={newStamp()} />
       </Panel>

@@ -5,16 +5,18 @@ import { redirect } from 'next/navigation';
 import type { z } from 'zod';
 import { act, refusedState } from '@/app/_server/act';
 import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
+import { mended } from '@/app/_server/mend';
 import { shownAtIssue } from '@/app/_server/shown';
 import type { FormState } from '@/app/_shared/form/form-state';
+import { shopDb } from '@/db/client';
 import { correctCut } from '@/db/commands/correct-cut';
 import { endEdge, renewEdge } from '@/db/commands/end-edge';
 import { issueTool, returnTool } from '@/db/commands/issue-tool';
 import { openFluid, readFluidLevel } from '@/db/commands/keep-fluid';
 import { logCut } from '@/db/commands/log-cut';
+import { markTool } from '@/db/commands/mark-tool';
 import { moveTool } from '@/db/commands/move-tool';
 import { readEdge } from '@/db/commands/read-edge';
-import { recordCalibration } from '@/db/commands/record-calibration';
 import { reverseEntry } from '@/db/commands/reverse-entry';
 import type { Recorded } from '@/db/ledger/ledger';
 import type { Action } from '@/lib/access/permit';
@@ -27,14 +29,15 @@ import {
   OpenFluidInput,
   ReadEdgeInput,
   ReadFluidLevelInput,
-  RecordCalibrationInput,
   RenewEdgeInput,
   ReturnToolInput,
   ReverseEntryInput,
 } from '@/lib/shop/command-input';
+import { MarkToolInput } from '@/lib/shop/mark-input';
 import { tidyToolId } from '@/lib/shop/tool-id';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
 import { findingOfForm } from '../_parts/finding-of-form';
+import { threadOfTool } from '../_parts/thread-of-tool';
 
 type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
 
@@ -66,7 +69,8 @@ async function enteredAndBack<A extends Action, S extends z.ZodType>(
   redirect(`/tools/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}${query}`);
 }
 
-export async function logCutAction(_state: FormState, form: FormData): Promise<FormState> {
+export async function logCutAction(_state: FormState, sent: FormData): Promise<FormState> {
+  const form = mended(sent);
   const ends = number(form, 'ends');
   const typed = text(form, 'threadLength');
   const raw = {
@@ -77,6 +81,8 @@ export async function logCutAction(_state: FormState, form: FormData): Promise<F
     goodEnds: number(form, 'goodEnds') ?? ends,
     threadLength: typed === '' ? null : { typed, unit: text(form, 'threadLengthUnit') },
     dry: checked(form, 'dry'),
+    // The bottle is filled in beforehand: cut dry, it was none.
+    fluidId: checked(form, 'dry') ? null : textOrNull(form, 'fluidId'),
     rework: checked(form, 'rework'),
     rejects: REJECT_CAUSES.flatMap(({ code }) => {
       const count = number(form, `reject-${code}`);
@@ -93,7 +99,7 @@ export async function issueToolAction(_state: FormState, form: FormData): Promis
     toPersonId: text(form, 'toPersonId'),
     jobLineId: textOrNull(form, 'jobLineId'),
     bench: text(form, 'bench'),
-    shown: shownAtIssue(text(form, 'toolId'), textOrNull(form, 'jobLineId')),
+    shown: await shownAtIssue(text(form, 'toolId'), textOrNull(form, 'jobLineId')),
   };
   const door = { action: 'issue-tool', schema: IssueToolInput, command: issueTool } as const;
   return enteredAndBack(door, raw, form);
@@ -117,31 +123,28 @@ export async function endEdgeAction(_state: FormState, form: FormData): Promise<
   return enteredAndBack(door, raw, form);
 }
 
-export async function readEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
-  const finding = findingOfForm(form);
+export async function readEdgeAction(_state: FormState, sent: FormData): Promise<FormState> {
+  const form = mended(sent);
+  const finding = findingOfForm(form, threadOfTool(shopDb(), text(form, 'toolId')));
   if (!finding.ok) return refusedState(finding.refusal, form);
   const door = { action: 'read-edge', schema: ReadEdgeInput, command: readEdge } as const;
   return enteredAndBack(door, { finding: finding.value, onDay: text(form, 'onDay') }, form);
 }
 
+export async function markToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = {
+    how: text(form, 'how'),
+    codeKind: textOrNull(form, 'codeKind'),
+    readAs: text(form, 'readAs'),
+    onDay: text(form, 'onDay'),
+  };
+  const door = { action: 'mark-tool', schema: MarkToolInput, command: markTool } as const;
+  return enteredAndBack(door, raw, form);
+}
+
 export async function renewEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'renew-edge', schema: RenewEdgeInput, command: renewEdge } as const;
   return enteredAndBack(door, { onDay: text(form, 'onDay') }, form);
-}
-
-export async function calibrateAction(_state: FormState, form: FormData): Promise<FormState> {
-  const raw = {
-    onDay: text(form, 'onDay'),
-    result: text(form, 'result'),
-    dueOnDay: textOrNull(form, 'dueOnDay'),
-    certificate: text(form, 'certificate'),
-  };
-  const door = {
-    action: 'record-calibration',
-    schema: RecordCalibrationInput,
-    command: recordCalibration,
-  } as const;
-  return enteredAndBack(door, raw, form);
 }
 
 export async function openFluidAction(_state: FormState, form: FormData): Promise<FormState> {

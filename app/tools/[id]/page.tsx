@@ -1,23 +1,19 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { timeZone } from '@/app/_server/clock';
-import { shopNames } from '@/app/_server/names';
-import { shopOutlook } from '@/app/_server/outlook';
-import { shopDb } from '@/db/client';
-import { listEntriesAbout } from '@/db/queries/entries';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { listPeople } from '@/db/queries/shop';
 import { findTool } from '@/db/queries/tools';
 import { JustDone } from '../_parts/just-done';
 import { CustodyPanel } from './_parts/custody-panel';
 import { cutInHand } from './_parts/cut-in-hand';
 import { AsidePanels, WorkPanels } from './_parts/edge-panels';
-import { HistoryPanel } from './_parts/history-panel';
-
+import { MarkPanel } from './_parts/mark-panel';
+import { ThreadCoursePanel } from './_parts/thread-course-panel';
 import { ToolHead } from './_parts/tool-head';
+import { ToolHistory } from './_parts/tool-history';
 
 export const dynamic = 'force-dynamic';
-
-const HISTORY_LIMIT = 200;
 
 export async function generateMetadata({ params }: PageProps<'/tools/[id]'>): Promise<Metadata> {
   return { title: decodeURIComponent((await params).id) };
@@ -25,10 +21,9 @@ export async function generateMetadata({ params }: PageProps<'/tools/[id]'>): Pr
 
 /** One tool: what it is, what it has left for the work in hand, log, custody, and its whole history. */
 export default async function ToolPage({ params, searchParams }: PageProps<'/tools/[id]'>) {
-  const db = shopDb();
+  const { outlook, db, asOfMs } = await shopView();
   const tool = findTool(db, decodeURIComponent((await params).id));
   if (tool === undefined) notFound();
-  const outlook = shopOutlook();
   const part = outlook.facts.parts.find(({ id }) => id === tool.partId);
   if (part === undefined) notFound();
   const asked = await searchParams;
@@ -39,23 +34,21 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
   const cutting = edges.at(-1)?.end === null;
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <ToolHead tool={tool} part={part} edges={edges} cut={cut} today={today} />
       <JustDone entryId={asked.done} />
       <div className={cutting ? 'columns-lead' : 'stack-loose'}>
         <div className="stack-loose">
           <WorkPanels {...about} />
+          <ThreadCoursePanel db={db} tool={tool} unit={outlook.facts.shop?.units ?? 'in'} today={today} />
         </div>
         <div className="stack-loose">
           <CustodyPanel {...about} people={listPeople(db)} cutting={cutting} />
           <AsidePanels {...about} />
+          <MarkPanel tool={tool} today={today} />
         </div>
       </div>
-      <HistoryPanel
-        entries={listEntriesAbout(db, { kind: 'tool', id: tool.id, limit: HISTORY_LIMIT })}
-        names={shopNames()}
-        timeZone={timeZone()}
-        today={today}
-      />
+      <ToolHistory db={db} toolId={tool.id} today={today} />
     </div>
   );
 }

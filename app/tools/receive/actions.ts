@@ -3,7 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { act } from '@/app/_server/act';
-import { number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
+import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { receiveTool } from '@/db/commands/receive-tool';
 import { ReceiveToolInput } from '@/lib/shop/command-input';
@@ -24,6 +24,8 @@ export async function receiveAction(_state: FormState, form: FormData): Promise<
     openedOnDay: textOrNull(form, 'openedOnDay'),
     levelMl: numberOrNull(form, 'levelMl'),
     orderId: textOrNull(form, 'orderId'),
+    certificate: textOrNull(form, 'certificate') ?? undefined,
+    takeWrongHand: checked(form, 'takeWrongHand') || undefined,
   };
   const done = await act(
     { action: 'receive-tool', schema: ReceiveToolInput, command: receiveTool },

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopFacts } from '@/app/_server/outlook';
 import { Breadcrumb, ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
 import { JustDone } from '../_parts/just-done';
 import { choosePart, type PartChoice } from './_parts/part-choice';
@@ -12,9 +12,9 @@ export const metadata: Metadata = { title: 'Receive a tool' };
 
 /** Receives a tool into the crib: first what it is, then its mark and its hand. */
 export default async function ReceivePage({ searchParams }: PageProps<'/tools/receive'>) {
-  const outlook = shopOutlook();
+  const facts = shopFacts();
   const asked = await searchParams;
-  const choice: PartChoice | undefined = choosePart(outlook, asked);
+  const choice: PartChoice | undefined = choosePart(facts, asked);
   return (
     <div className="page">
       <Breadcrumb trail={[{ href: '/tools', label: 'Tools' }]} here="Receive" />
@@ -23,7 +23,7 @@ export default async function ReceivePage({ searchParams }: PageProps<'/tools/re
         lead="Check hand, threads per inch and service against the box before it goes on a peg."
       />
       <JustDone entryId={asked.done} />
-      {outlook.facts.parts.length === 0 ? (
+      {facts.parts.length === 0 ? (
         <EmptyState
           title="The shop has no parts yet"
           action={<ButtonLink href="/setup">Set up the shop</ButtonLink>}
@@ -31,14 +31,14 @@ export default async function ReceivePage({ searchParams }: PageProps<'/tools/re
           Say first which sizes are in use; the parts of a complete set come with them.
         </EmptyState>
       ) : (
-        <PartForm parts={outlook.facts.parts} partId={choice?.part.id} orderId={choice?.orderId ?? ''} />
+        <PartForm parts={facts.parts} partId={choice?.part.id} orderId={choice?.orderId ?? ''} />
       )}
       {choice ? (
         <ReceiveForm
           key={choice.part.id + choice.suggestedId}
           choice={choice}
           stamp={newStamp()}
-          today={outlook.facts.today}
+          today={facts.today}
         />
       ) : null}
     </div>

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { aboutBand, count, whole } from '@/app/_shared/format';
 import { Breadcrumb, TitleBlock } from '@/app/_shared/ui';
 import { againstGuess } from '@/app/_shared/words/wear-words';
@@ -16,7 +17,7 @@ export const metadata: Metadata = { title: 'Wear of a part' };
 /** One part: the share of its edges still cutting against ends, the model beside the shop's own edges, and the edges. */
 export default async function PartWearPage({ params }: PageProps<'/wear/[partId]'>) {
   const partId = decodeURIComponent((await params).partId);
-  const outlook = shopOutlook();
+  const { outlook, asOfMs } = await shopView();
   const wear = partWears(outlook).find(({ part }) => part.id === partId);
   const curve = wearCurve(outlook, partId);
   if (wear === undefined || curve === undefined) notFound();
@@ -25,6 +26,7 @@ export default async function PartWearPage({ params }: PageProps<'/wear/[partId]
   const said = againstGuess(wear);
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <Breadcrumb trail={[{ href: '/wear', label: 'Wear' }]} here={part.name} />
       <TitleBlock
         title={part.name}

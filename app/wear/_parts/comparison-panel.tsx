@@ -23,11 +23,11 @@ export function asksForDecision({ found }: StudyState<ShopComparisons>): boolean
   return flagged || (found?.holds.length ?? 0) > 0;
 }
 
-/** Lots, suppliers and heats beside the rest: what stands out, with its evidence, and what does not. */
+/** Lots, suppliers, heats and fluids beside the rest: what stands out, with its evidence, and what does not. */
 export function ComparisonPanel({ state }: { state: StudyState<ShopComparisons> }) {
   const { found, working, failed } = state;
   return (
-    <Panel title="Lots, suppliers and heats" id="lots">
+    <Panel title="Lots, suppliers, heats and fluids" id="lots">
       <div className="stack">
         {working ? (
           <p role="status" className="quiet">
@@ -53,7 +53,11 @@ function Found({ found }: { found: ShopComparisons }) {
   const flagged = judged.filter(({ flag }) => flag.verdict === 'flagged');
   const few = tooLittle === 0 ? '' : ` ${count(tooLittle, 'group')} more had too little in the log to say.`;
   if (judged.length + holds.length === 0)
-    return <p>Nothing can be compared yet: no lot, supplier or heat has enough edges worn out in the log.</p>;
+    return (
+      <p>
+        Nothing can be compared yet: no lot, supplier, heat or fluid has enough edges worn out in the log.
+      </p>
+    );
   return (
     <>
       {holds.map((hold) => (
@@ -61,7 +65,7 @@ function Found({ found }: { found: ShopComparisons }) {
       ))}
       <p>
         {flagged.length === 0
-          ? `No lot, supplier or heat stands out as dying early among ${count(judged.length, 'group')} looked at.`
+          ? `No lot, supplier, heat or fluid stands out as dying early among ${count(judged.length, 'group')} looked at.`
           : `${listWords(flagged.map(({ flag }) => groupName(flag)))}: lasts less than the rest.`}
         {few}
       </p>
@@ -77,8 +81,8 @@ function Found({ found }: { found: ShopComparisons }) {
       ) : null}
       <p className="fine">
         {flagRule(judged.length)} Life and chance allow for size, part, material and regrinds; the log-rank
-        test holds each edge only against edges of its own part and regrind. Which bottle of fluid a row was
-        cut with is not written down, so fluids are not compared.
+        test holds each edge only against edges of its own part and regrind. An edge counts for the fluid that
+        cut more than half of its wear, by the bottles named in the log; where none is named, for none.
       </p>
     </>
   );

@@ -1,5 +1,7 @@
+import { dayOfMs } from '../../calendar/day';
 import { ok, type Refusal, type Result, refuse } from '../../result';
 import { CALIBRATED_ROLES, type ToolState } from '../../shop/vocabulary';
+import type { Entry } from '../event';
 import type { ToolRecord } from '../tool-record';
 import { edgeEnded, placed, standing } from './place';
 import type { ToolStep } from './step';
@@ -9,19 +11,36 @@ export const issued: ToolStep<'tool-issued'> = (tool, payload, entry) => {
   if (tool.state !== 'in-crib')
     return refuse('state', `${tool.id} is ${standing(tool)}; only a tool in the crib can be issued.`);
   if (edgeEnded(tool)) return refuse('edge', `${tool.id} has no edge left in service.`);
+  const kept = whyKept(tool, payload.jobLineId, entry);
+  if (kept !== null) return kept;
   return ok({
     ...placed(tool, 'issued', entry),
+    kitId: payload.kitId ?? null,
     holderId: payload.toPersonId,
     jobLineId: payload.jobLineId,
     bench: payload.bench,
   });
 };
 
+/** Why it stays in the crib although it lies there: a first-off owed, or kept for another line until a day. */
+function whyKept(tool: ToolRecord, jobLineId: string | null, entry: Entry): Result<never, Refusal> | null {
+  if (tool.firstOffOwed)
+    return refuse('first-off', `${tool.id} goes out again when its first-off has passed the gauges.`);
+  const { reservation } = tool;
+  if (reservation === null || reservation.jobLineId === jobLineId) return null;
+  if (reservation.untilDay < dayOfMs(entry.serverAtMs)) return null;
+  return refuse(
+    'reserved',
+    `${tool.id} is kept for ${reservation.jobLineId} until ${reservation.untilDay}. Free it first if that no longer holds.`,
+  );
+}
+
 /** Back from a person; in doubtful condition it waits in quarantine for a look. */
 export const returned: ToolStep<'tool-returned'> = (tool, payload, entry) => {
   if (tool.state !== 'issued')
     return refuse('state', `${tool.id} is ${standing(tool)}; only an issued tool can come back.`);
-  return ok(placed(tool, payload.condition === 'ok' ? 'in-crib' : 'quarantined', entry));
+  const back = placed(tool, payload.condition === 'ok' ? 'in-crib' : 'quarantined', entry);
+  return ok(payload.pieces === 'owed' ? { ...back, pieces: 'owed' } : back);
 };
 
 /** Anywhere else: out for regrind or calibration, quarantined, lost, found, scrapped. */

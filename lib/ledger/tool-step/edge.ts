@@ -33,7 +33,7 @@ export const cutLogged: ToolStep<'cut-logged'> = (tool, cut) => {
 };
 
 /** The edge in service taken out of it, with its cause. The tool goes where the entry says. */
-export const edgeEnded: ToolStep<'edge-ended'> = (tool, { cause, to }, entry) => {
+export const edgeEnded: ToolStep<'edge-ended'> = (tool, { cause, to, pieces }, entry) => {
   const edge = currentEdge(tool);
   if (edge === undefined) return refuse('role', `${tool.id} has no cutting edge.`);
   if (edge.end !== null) return refuse('edge', `The edge of ${tool.id} was already taken out of service.`);
@@ -42,11 +42,12 @@ export const edgeEnded: ToolStep<'edge-ended'> = (tool, { cause, to }, entry) =>
     return refuse('state', `${tool.id} is scrapped; reverse that entry if it was a mistake.`);
   if (to === 'regrind' && tool.role !== 'blade') return refuse('role', 'Only blades are reground.', 'to');
   const ended: EdgeRecord = { ...edge, end: evidenceOfCause(cause), cause, endedAtMs: entry.serverAtMs };
-  return ok(withEdge(placed(tool, to, entry), ended));
+  const owed = pieces === 'owed' ? ({ pieces } as const) : {};
+  return ok({ ...withEdge(placed(tool, to, entry), ended), ...owed });
 };
 
 /** A blade back from regrind: a new edge from zero. An edge sent out while still good ends as taken out good. */
-export const edgeRenewed: ToolStep<'edge-renewed'> = (tool, _payload, entry) => {
+export const edgeRenewed: ToolStep<'edge-renewed'> = (tool, { firstOff }, entry) => {
   const edge = currentEdge(tool);
   if (tool.role !== 'blade' || edge === undefined)
     return refuse('role', `${tool.id} is not a blade; only blades are reground.`);
@@ -57,7 +58,7 @@ export const edgeRenewed: ToolStep<'edge-renewed'> = (tool, _payload, entry) => 
       ? { ...edge, end: 'removed-working', cause: 'retired-good', endedAtMs: entry.serverAtMs }
       : edge;
   const edges = [...tool.edges.slice(0, -1), closed, newEdge(edge.edgeNo + 1)];
-  return ok({ ...placed(tool, 'in-crib', entry), edges });
+  return ok({ ...placed(tool, 'in-crib', entry), edges, firstOffOwed: firstOff === 'owed' });
 };
 
 function cuts(role: Role, operation: 'cone' | 'thread'): boolean {

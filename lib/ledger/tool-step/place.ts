@@ -2,10 +2,11 @@ import { TOOL_STATE_LABEL, type ToolState } from '../../shop/vocabulary';
 import type { Entry } from '../event';
 import { currentEdge, type EdgeRecord, type ToolRecord } from '../tool-record';
 
-/** The tool in a new state from this entry on: whoever held it, and where it lay, are over. */
+/** The tool in a new state from this entry on: whoever held it, where it lay, and a knock are over. */
 export function placed(tool: ToolRecord, state: ToolState, entry: Entry): ToolRecord {
   const at = { state, stateSinceMs: entry.serverAtMs, stateReason: entry.reason };
-  return { ...tool, ...at, holderId: null, jobLineId: null, bench: '', backOnDay: null };
+  const held = { holderId: null, jobLineId: null, bench: '', backOnDay: null, kitId: null };
+  return { ...tool, ...at, ...held, dropped: null };
 }
 
 /** Where the tool stands, in shop words: "in the crib", "out for regrind". */

@@ -9,10 +9,21 @@ export function received(entry: Entry, receipt: PayloadOf<'tool-received'>): Too
   return {
     id: entry.subjectId,
     ...{ partId, role, hand, lot, receivedOnDay, opening, dueOnDay, expiresOnDay, openedOnDay, levelMl },
-    ...{ state: 'in-crib', stateSinceMs: entry.serverAtMs, stateReason: entry.reason },
-    ...{ holderId: null, jobLineId: null, bench: '', backOnDay: null },
+    ...doorState(entry, receipt),
+    ...{ holderId: null, jobLineId: null, bench: '', backOnDay: null, kitId: null },
+    ...{ reservation: null, pieces: 'none', adjustments: 0, firstOffOwed: false },
+    ...{ extendedUntilDay: null, dropsPerMl: null, disposal: null },
     edges: role === 'blade' || role === 'die' ? [openedEdge(receipt)] : [],
+    ...{ evidence: [], interval: null, dropped: null },
   };
+}
+
+/** Into the crib, or into quarantine where the hand or the certificate is not in order. */
+function doorState(entry: Entry, { quarantine }: PayloadOf<'tool-received'>) {
+  const stateSinceMs = entry.serverAtMs;
+  return quarantine === undefined
+    ? ({ state: 'in-crib', stateSinceMs, stateReason: entry.reason } as const)
+    : ({ state: 'quarantined', stateSinceMs, stateReason: quarantine } as const);
 }
 
 function openedEdge({ opening }: PayloadOf<'tool-received'>): EdgeRecord {

@@ -133,10 +133,8 @@ it('refuses a length with the wrong unit and keeps what was typed', async () => 
   await entry.getByRole('button', { name: 'Log it' }).tap();
   const refusal = entry.getByRole('alert');
   await refusal.waitFor();
-  // source: published. The table's 9/16 medium thread is 1/2 in = 12.7 mm long.
-  expect(await refusal.textContent()).toBe(
-    'A thread of 9.5 in is far from the 12.7 mm of this connection. Was mm meant?',
-  );
+  // source: hand. 9.5 × 25.4 = 241.3; the table's 9/16 medium thread is 1/2 in = 12.7 mm long.
+  expect(await refusal.textContent()).toBe('9.5 in is 241 mm: did you mean 9.5 mm?');
   expect(await length.getAttribute('aria-invalid')).toBe('true');
   expect(await length.isVisible()).toBe(true);
   expect(await length.inputValue()).toBe('9.5');

@@ -36,3 +36,27 @@ it('does not put together what clears on different days', () => {
 it('says nothing of a line without blockers', () => {
   expect(blockerSentences([], label)).toEqual([]);
 });
+
+// source: hand. Three things out with the same line until the same day are one sentence; another day is another.
+it('names things that are out with the same line together', () => {
+  const out = {
+    kind: 'held-elsewhere',
+    lineId: 'J-1.1',
+    untilDay: '2026-03-13',
+    clearsOnDay: '2026-03-14',
+  } as const;
+  const held = (['die', 'go-ring', 'collet'] as const).map((role, at) =>
+    blocker({ ...out, role, rank: at + 1 }),
+  );
+  const other = blocker({
+    ...out,
+    role: 'blade',
+    untilDay: '2026-03-20',
+    clearsOnDay: '2026-03-21',
+    rank: 4,
+  });
+  expect(blockerSentences([...held, other], label)).toEqual([
+    'Threading die, GO ring and collet or vise adapter are with job J-1.1 until 13 Mar 2026; clears 14 Mar 2026.',
+    'Coning blade is with job J-1.1 until 20 Mar 2026; clears 21 Mar 2026.',
+  ]);
+});

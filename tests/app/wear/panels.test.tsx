@@ -110,7 +110,7 @@ it('says so when nothing stands out', () => {
   }));
   const calm: ShopComparisons = { judged, tooLittle: 3, holds: [] };
   const said = (of: ShopComparisons) => text(<ComparisonPanel state={{ ...idle, found: of }} />);
-  expect(said(calm)).toContain('No lot, supplier or heat stands out as dying early among 1 group looked at.');
+  expect(said(calm)).toContain('No lot, supplier, heat or fluid stands out as dying early among 1 group looked at.');
   expect(said({ ...calm, judged: [] })).toContain('Nothing can be compared yet');
   expect(asksForDecision({ ...idle, found: calm })).toBe(false);
   expect(asksForDecision({ found: undefined, working: true, failed: false })).toBe(false);

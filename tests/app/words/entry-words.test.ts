@@ -45,6 +45,20 @@ describe('entryWords', () => {
       'issued to Ash Moor for job J-086.2, bench 4',
     ],
     ['tool-issued', { toPersonId: 'bo', jobLineId: null, bench: '' }, 'issued to bo on loan'],
+    [
+      'gauge-calibrated',
+      { result: 'pass', asFound: 'out', dueOnDay: '2027-03-01', certificate: 'PM-2' },
+      'found out of limits, adjusted, set aside, due 2027-03-01, certificate PM-2',
+    ],
+    ['gauge-checked', { result: 'pass', againstToolId: 'SP-56-1' }, 'passed a check in the shop on SP-56-1'],
+    ['gauge-checked', { result: 'fail', againstToolId: null }, 'did not pass a check in the shop, set aside'],
+    ['gauge-dropped', { onDay: '2026-03-02' }, 'set aside after a knock'],
+    [
+      'gauge-interval-set',
+      { intervalDays: 274, intervalEnds: 700, method: 'in-use' },
+      'calibration interval: 274 days or 700 ends',
+    ],
+    ['gauge-certificate-filed', { name: 'PM-1.pdf', type: 'application/pdf' }, 'certificate filed: PM-1.pdf'],
     ['tool-returned', { condition: 'ok' }, 'came back in order'],
     ['tool-returned', { condition: 'unsure' }, 'came back, nobody sure of it, set aside'],
     [

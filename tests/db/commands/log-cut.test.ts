@@ -118,7 +118,7 @@ it('refuses in a sentence, and changes nothing', () => {
     'The shop has no table row for this size and service. Add it from the fitting maker’s manual first.',
     'D-56-01 does not serve 1⁄4 medium pressure.',
     'The shop does not know this material. Add it first.',
-    'A thread of 12 in is far from the 14.8 mm of this connection. Was mm meant?',
+    '12 in is 305 mm: did you mean 12 mm?',
     'More good ends than ends cut.',
     'The rejects by cause add up to more than the ends that were not good.',
     'The day it was cut lies in the future. Check the date, or the clock of this device.',

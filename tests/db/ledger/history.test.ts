@@ -169,6 +169,9 @@ it('the histories reach what they are meant to reach', () => {
       'reverse rested-on',
       'reverse reversal',
       'correct done',
+      'gauge done',
+      'gauge state',
+      'gauge role',
     ],
   ]) {
     expect(seen.get(outcome) ?? 0, outcome).toBeGreaterThan(0);

@@ -52,7 +52,10 @@ it('readShopFacts reads the whole record at once', () => {
 
 // source: hand. Stated.
 it('an empty record has no facts, and is still one', () => {
-  const { shop, costs, today, ...lists } = readShopFacts(testDb(), { today: '2026-03-02' });
-  expect([shop, costs, today]).toEqual([undefined, DEFAULT_COSTS, '2026-03-02']);
+  const { shop, costs, readingSettings, today, fluidLog, ...lists } = readShopFacts(testDb(), {
+    today: '2026-03-02',
+  });
+  expect([shop, readingSettings, costs, today]).toEqual([undefined, undefined, DEFAULT_COSTS, '2026-03-02']);
+  expect(fluidLog).toEqual({ levels: [], rows: [] });
   expect(Object.values(lists).every((list) => list.length === 0)).toBe(true);
 });

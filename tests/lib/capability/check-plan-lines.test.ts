@@ -152,7 +152,7 @@ describe('checkPlan, lives', () => {
     const change = { items: setWith('die', null), draws: draws([0]) };
     const lines = [planLine({ endsToMake: 6 })];
     const verdict = only({ ...change, lines, arrivals: [arrival('die', { expectedOnDay: '2026-03-11' })] });
-    expect(verdict).toMatchObject({ verdict: 'cannot-make-now', pMade: 1, clearsOnDay: '2026-03-11' });
+    expect(verdict).toMatchObject({ verdict: 'cannot-make-now', pMade: 0, clearsOnDay: '2026-03-11' });
     expect(kinds(verdict)).toEqual([['missing', 'die']]);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays } from '@/lib/calendar/day';
+import { addDays, daysBetween } from '@/lib/calendar/day';
 import { checkPlan, type PlanInput } from '@/lib/capability/check-plan';
 import type { LineVerdict, Verdict } from '@/lib/capability/line-verdict';
 import type { Arrival, PlanLine, SetItem } from '@/lib/capability/plan-input';
@@ -51,16 +51,24 @@ const piece = fc
     return { item, life };
   });
 
+/** Days from today on which an order comes in a draw: past, in the plan, or never. */
+const comesInDays = fc.oneof(
+  { weight: 9, arbitrary: fc.integer({ min: -2, max: 20 }) },
+  { weight: 1, arbitrary: fc.constant(Number.POSITIVE_INFINITY) },
+);
+
 const order = fc
   .record({
     role: fc.constantFrom('die', 'blade'),
     fitsConnectionIds: fitting,
     on: fc.integer({ min: 0, max: 18 }),
     quantity: fc.integer({ min: 1, max: 2 }),
+    drawn: fc.option(fc.array(comesInDays, { minLength: 6, maxLength: 6 })),
   })
-  .map(({ role, on, ...rest }): Omit<Arrival, 'orderId'> => {
+  .map(({ role, on, drawn, ...rest }): Omit<Arrival, 'orderId'> => {
     return {
       ...rest,
+      ...(drawn === null ? {} : { arrivalDayDraws: drawn }),
       role: role as 'die' | 'blade',
       partId: `part-${role}`,
       hand: 'LH',
@@ -193,6 +201,53 @@ describe('checkPlan on random plans', () => {
     );
     expect(helped).toBeGreaterThan(50);
     expect(setGoing).toBeGreaterThan(50);
+  });
+
+  /** The order on the plan once with late days and once with days that are each as early or earlier. */
+  function slippedAndOnTime(input: PlanInput, drawn: Omit<Arrival, 'orderId'>, days: readonly number[]) {
+    const late = Array.from({ length: 6 }, (_, k) => drawn.arrivalDayDraws?.[k] ?? 14);
+    const early = late.map((day, k) => day - (days[k] as number));
+    return [late, early].map((arrivalDayDraws) =>
+      checkPlan({ ...input, arrivals: [...input.arrivals, { ...drawn, orderId: 'PO-9', arrivalDayDraws }] }),
+    );
+  }
+
+  // source: formula. An earlier day only adds to what a line can reach. Lines after it are another matter: what comes in
+  // time for a line is its own, and those after it may have less (the first line to gain is the exception that is stated).
+  it('an order that comes earlier in some draws never worsens the first line that waits for it; a slip never helps it', () => {
+    let moved = 0;
+    const sooner = fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 6, maxLength: 6 });
+    fc.assert(
+      fc.property(anyPlan, order, sooner, (input, drawn, days) => {
+        const [slipped = [], onTime = []] = slippedAndOnTime(input, drawn, days);
+        const sizeOf = (lineId: string) => input.lines.find((l) => l.lineId === lineId)?.connectionId ?? '';
+        const fits = drawn.fitsConnectionIds;
+        const first = onTime.findIndex(({ lineId }) => fits === 'all' || fits.includes(sizeOf(lineId)));
+        onTime.slice(0, first + 1).forEach((line, i) => {
+          expect(rankOf(line)).toBeGreaterThanOrEqual(rankOf(slipped[i]));
+          expect(line.pMade).toBeGreaterThanOrEqual(slipped[i]?.pMade ?? 0);
+          if (line.pMade > (slipped[i]?.pMade ?? 0)) moved++;
+        });
+      }),
+      { numRuns: 900, seed: 15 },
+    );
+    expect(moved).toBeGreaterThan(40);
+  });
+
+  // source: identity. A day drawn alike in every draw is a day.
+  it('an order drawn alike in every draw is the same as one with that day', () => {
+    fc.assert(
+      fc.property(anyPlan, (input) => {
+        const dated = input.arrivals.map(({ arrivalDayDraws: _, ...rest }) => rest);
+        const drawn = dated.map((one) => ({
+          ...one,
+          arrivalDayDraws: Array.from({ length: 6 }, () => daysBetween(input.today, one.expectedOnDay)),
+        }));
+        const gists = (arrivals: Arrival[]) => checkPlan({ ...input, arrivals }).map(gist);
+        expect(gists(drawn)).toEqual(gists(dated));
+      }),
+      { numRuns: 300, seed: 16 },
+    );
   });
 });
 

@@ -11,7 +11,9 @@ function claim(lineId: string, from: number, to: number, ids: string, holds = tr
       role: 'coning-body',
       fits: 'all',
       newIndex: null,
+      arrivalDayDraws: null,
       levelMl: 0,
+      isUnused: false,
       standing: () => null,
     }),
   );

@@ -24,11 +24,11 @@ it('poolLives: in time by the start, or before the due day; not on it; not barre
   const queue = queueLines([planLine()], [{ connectionId: 'S', hand: 'LH' }], TODAY);
   const find = indexCandidates(listCandidates(items, [], { today: TODAY, lineDueOnDay: new Map() }));
   const statuses = queue.map((queued) => needStatuses(queued, find).find(({ need }) => need.role === 'die'));
-  const pools = poolLives(queue, statuses, statedDraws({ drawCount: 1, tools }));
-  expect(pools.map(({ reach, supply, lateDays }) => [[...reach], supply[0], [...lateDays.values()]])).toEqual(
-    [
-      [[0], 7, []],
-      [[], 8, ['2026-03-13']],
-    ],
-  );
+  const pools = poolLives(queue, statuses, statedDraws({ drawCount: 1, tools }), TODAY);
+  expect(
+    pools.map(({ reach, supply, lateInDays }) => [[...reach], supply[0], [...lateInDays.values()]]),
+  ).toEqual([
+    [[0], 7, []],
+    [[], 8, [11]],
+  ]);
 });

@@ -33,7 +33,7 @@ describe('walkEdge', () => {
 
   it('spends lives along the queue in every draw, one die after the other', () => {
     const { queue, statuses } = ready(two, '2026-04-30');
-    const told = walkEdge('die', queue, statuses, [true, true], draws);
+    const told = walkEdge('die', queue, statuses, [true, true], draws, TODAY);
     expect(told.map((outlook) => [...(outlook?.ends ?? [])])).toEqual([
       [15, 17],
       [5, 7],
@@ -42,7 +42,7 @@ describe('walkEdge', () => {
 
   it('a stopped line takes nothing', () => {
     const { queue, statuses } = ready(two, '2026-04-30');
-    const told = walkEdge('die', queue, statuses, [false, true], draws);
+    const told = walkEdge('die', queue, statuses, [false, true], draws, TODAY);
     expect(told.map((outlook) => [...(outlook?.ends ?? [])])).toEqual([
       [15, 17],
       [15, 17],
@@ -51,20 +51,22 @@ describe('walkEdge', () => {
 
   it('tells what waiting would bring: 40 and 60 turns more', () => {
     const { queue, statuses } = ready([planLine({ endsToMake: 18 })], '2026-03-13');
-    const [outlook] = walkEdge('die', queue, statuses, [true], draws);
-    expect(outlook?.endsIfWaiting.map(({ day, ends }) => [day, ...ends])).toEqual([['2026-03-13', 19, 20]]);
+    const [outlook] = walkEdge('die', queue, statuses, [true], draws, TODAY);
+    expect(outlook?.waiting?.inDays).toEqual([11]);
+    expect([...(outlook?.waiting?.endsBy(11) ?? [])]).toEqual([19, 20]);
+    expect([...(outlook?.waiting?.endsBy(10) ?? [])]).toEqual([15, 17]);
   });
 
   it('has no outlook without the operation, the table row or the factor', () => {
     const { queue, statuses } = ready([planLine({ operations: ['cone'] })], '2026-04-30');
-    expect(walkEdge('die', queue, statuses, [true], draws)).toEqual([undefined]);
+    expect(walkEdge('die', queue, statuses, [true], draws, TODAY)).toEqual([undefined]);
     const other = ready([planLine({ materialId: 'X' })], '2026-04-30');
-    expect(walkEdge('die', other.queue, other.statuses, [true], draws)).toEqual([undefined]);
+    expect(walkEdge('die', other.queue, other.statuses, [true], draws, TODAY)).toEqual([undefined]);
   });
 
   it('throws when a known size has no exposure: no figure is invented', () => {
     const { queue, statuses } = ready([planLine({ exposurePerEnd: { cone: 1 } })], '2026-04-30');
-    expect(() => walkEdge('die', queue, statuses, [true], draws)).toThrow('exposure per end');
+    expect(() => walkEdge('die', queue, statuses, [true], draws, TODAY)).toThrow('exposure per end');
   });
 });
 
@@ -75,13 +77,13 @@ it('poolLives adds up like pieces and sets apart what comes later', () => {
     '2026-03-15',
   );
   const mine = statuses.map((list) => list.find(({ need }) => need.role === 'die'));
-  const pools = poolLives(queue, mine, draws).map(({ reach, supply, lateDays }) => [
+  const pools = poolLives(queue, mine, draws, TODAY).map(({ reach, supply, lateInDays }) => [
     [...reach],
     [...supply],
-    [...lateDays],
+    [...lateInDays],
   ]);
   expect(pools).toEqual([
     [[0, 1], [150, 350], []],
-    [[1], [40, 60], [[0, '2026-03-15']]],
+    [[1], [40, 60], [[0, 13]]],
   ]);
 });

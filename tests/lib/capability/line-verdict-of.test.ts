@@ -16,7 +16,7 @@ function findings(pMade: number, change: Partial<LineFindings> = {}): LineFindin
     enoughFromDay: null,
   };
   const base = { queued, statuses: [], refusals: new Map(), fluid: undefined, outlook, materialKnown: true };
-  return { ...base, requiredProbability: 0.9, floorProbability: 0.5, ...change };
+  return { ...base, policy: undefined, requiredProbability: 0.9, floorProbability: 0.5, ...change };
 }
 
 // source: hand.

@@ -9,7 +9,7 @@ function capacities(pools: { reach: number[]; supply: number }[], demands: numbe
   const said: number[] = [];
   shareSupply(
     list,
-    demands.map((amount) => ({ amount, weights })),
+    demands.map((amount) => ({ amount, weights, takes: true })),
     1,
     (_, capacity) => said.push(capacity[0] ?? -1),
   );
@@ -44,8 +44,8 @@ describe('shareSupply', () => {
     const pool = { reach: [0, 1], supply: Float64Array.of(10, 10, 0) };
     const said: number[][] = [];
     const demands = [
-      { amount: 4, weights: Float64Array.of(1, 2, 1) },
-      { amount: 0, weights: new Float64Array() },
+      { amount: 4, weights: Float64Array.of(1, 2, 1), takes: true },
+      { amount: 0, weights: new Float64Array(), takes: true },
     ];
     shareSupply([pool], demands, 3, (_, capacity) => said.push([...capacity]));
     expect(said).toEqual([
@@ -94,3 +94,57 @@ function smallestCut(pools: { reach: number[]; supply: number }[], wants: number
   }
   return least;
 }
+
+// source: formula. More edges of a transport problem never make its maximum flow smaller.
+it('more takers in reach never give the first i takers less together', () => {
+  const pool = fc.record({
+    reach: fc.subarray([0, 1, 2, 3, 4]),
+    supply: fc.integer({ min: 0, max: 20 }),
+  });
+  const demands = fc.array(fc.integer({ min: 0, max: 15 }), { minLength: 5, maxLength: 5 });
+  let gained = 0;
+  fc.assert(
+    fc.property(
+      fc.array(pool, { minLength: 1, maxLength: 6 }),
+      demands,
+      fc.array(fc.integer({ min: 0, max: 4 }), { minLength: 6, maxLength: 6 }),
+      (pools, wants, more) => {
+        const wider = pools.map(({ reach, supply }, p) => ({
+          supply,
+          reach: [...new Set([...reach, more[p] ?? 0])].sort(),
+        }));
+        const got = (some: typeof pools) =>
+          capacities(some, wants).map((capacity, i) => Math.min(capacity, wants[i] ?? 0));
+        const [before, after] = [got(pools), got(wider)];
+        let [sumBefore, sumAfter] = [0, 0];
+        wants.forEach((_, i) => {
+          sumBefore += before[i] ?? 0;
+          sumAfter += after[i] ?? 0;
+          expect(sumAfter).toBeGreaterThanOrEqual(sumBefore - 1e-9);
+        });
+        if (sumAfter > sumBefore) gained++;
+      },
+    ),
+    { numRuns: 400, seed: 22 },
+  );
+  expect(gained).toBeGreaterThan(50);
+});
+
+// source: hand. Supply in draws 0 and 2 only, told by its list of draws.
+it('a pool that holds something in some draws only says so by a list', () => {
+  const said: number[][] = [];
+  const weights = Float64Array.of(1, 1, 1);
+  const pools = [
+    { reach: [0, 1], supply: Float64Array.of(5, 0, 7), draws: Int32Array.of(0, 2) },
+    { reach: [0, 1], supply: Float64Array.of(1, 1, 1) },
+  ];
+  const demands = [
+    { amount: 4, weights, takes: true },
+    { amount: 4, weights, takes: false },
+  ];
+  shareSupply(pools, demands, 3, (_, capacity) => said.push([...capacity]));
+  expect(said).toEqual([
+    [6, 1, 8],
+    [2, 0, 4],
+  ]);
+});

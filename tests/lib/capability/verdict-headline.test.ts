@@ -33,7 +33,7 @@ describe('verdictHeadline', () => {
       { kind: 'held-elsewhere', lineId: 'A', untilDay: null },
       { kind: 'held-elsewhere', lineId: null, untilDay: null },
       { kind: 'calibration-lapses', dueOnDay: null },
-      { kind: 'fluid-not-permitted' },
+      { kind: 'fluid-not-permitted', why: 'material' },
       { kind: 'fluid-expired', expiresOnDay: '2026-03-01' },
       { kind: 'fluid-short', haveMl: 0, needMl: 1 },
       { kind: 'life-short', pMade: 0.6, safeEnds: 0, likelyEnds: 1 },

@@ -58,9 +58,9 @@ describe('wordBlocker', () => {
     expect(say({ kind: 'calibration-lapses', dueOnDay: null })).toContain(
       'has no calibration date on record',
     );
-    expect(say({ kind: 'fluid-not-permitted' }, { role: 'fluid', toolIds: ['F1'] })).toContain(
-      'permitted on this material (F1)',
-    );
+    expect(
+      say({ kind: 'fluid-not-permitted', why: 'material' }, { role: 'fluid', toolIds: ['F1'] }),
+    ).toContain('permitted on this material (F1)');
     expect(say({ kind: 'fluid-expired', expiresOnDay: '2026-03-12' }, { role: 'fluid' })).toContain(
       'expires on 12 Mar 2026',
     );

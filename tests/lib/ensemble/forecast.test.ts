@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildEnsemble } from '@/lib/ensemble/build-ensemble';
 import { bandEnds, endsLeft, likelyEnds, probabilityFinishes, safeEnds } from '@/lib/ensemble/forecast';
+import { streamOfKey } from '@/lib/numeric/random-stream';
 import { smallShop } from '@/tests/support/small-shop';
 
 const CUT = { exposurePerEnd: 10.5, materialId: 'ref', dry: false, rework: false };
@@ -13,7 +14,8 @@ describe('counts over ten draws', () => {
     expect(safeEnds(left, 0.9)).toBe(1);
     expect(safeEnds(left, 1)).toBe(0);
     expect(likelyEnds(left)).toBe(5);
-    expect(bandEnds(left)).toEqual({ low: 1, high: 9 });
+    // 1 to 8 are eight of the ten whole numbers; to 9 they would be nine.
+    expect(bandEnds(left)).toEqual({ low: 1, high: 8 });
   });
 
   it('chance of finishing, with its Monte Carlo error', () => {
@@ -32,6 +34,39 @@ it.each([0.5, 0.8, 0.9, 0.99])('safe ends at %d are finished that surely, one mo
   const ends = safeEnds(left, confidence);
   expect(probabilityFinishes(left, ends).probability).toBeGreaterThanOrEqual(confidence);
   expect(probabilityFinishes(left, ends + 1).probability).toBeLessThan(confidence);
+});
+
+const NOTHING = 1e-12;
+
+/** Share of the draws within a band of whole ends, both counted in. */
+function heldBy(ends: readonly number[], { low, high }: { low: number; high: number }): number {
+  return ends.filter((n) => Math.floor(n) >= low && Math.floor(n) <= high).length / ends.length;
+}
+
+// source: formula. By the definition: the lower end is the safe number, and no other upper end holds a share nearer to 0.8.
+describe('the band of whole ends', () => {
+  const random = streamOfKey('bands');
+  const samples = [1, 3, 8, 40, 900].flatMap((scale) =>
+    [50, 333, 2048].map((count) =>
+      Array.from({ length: count }, () => scale * Math.sqrt(-Math.log(random()))).sort((a, b) => a - b),
+    ),
+  );
+  it.each(samples.map((ends) => [ends.length, Math.round(ends.at(-1) ?? 0), ends] as const))(
+    'of %d draws up to %d holds the share nearest to eight tenths',
+    (_count, _most, ends) => {
+      const left = { sortedEnds: Float64Array.from(ends) };
+      const band = bandEnds(left);
+      expect(band.low).toBe(safeEnds(left, 0.9));
+      const miss = (high: number) => Math.abs(heldBy(ends, { low: band.low, high }) - 0.8);
+      for (let high = band.low; high <= Math.floor(ends.at(-1) ?? 0); high++)
+        expect(miss(band.high)).toBeLessThanOrEqual(miss(high) + NOTHING);
+    },
+  );
+
+  it('is a single number where that holds more than eight tenths', () => {
+    const ends = [...Array.from({ length: 95 }, () => 0.5), 1.5, 1.5, 1.5, 2.5, 2.5];
+    expect(bandEnds({ sortedEnds: Float64Array.from(ends) })).toEqual({ low: 0, high: 0 });
+  });
 });
 
 it('leaves fewer ends in a harder material, cut dry, and in longer threads', () => {

@@ -34,6 +34,7 @@ describe('readCutRow', () => {
       threadLength: null,
       dry: false,
       rework: false,
+      fluid: '',
       job: '',
       by: '',
       rejects: [],

@@ -23,6 +23,11 @@ describe('resolveCut', () => {
     });
   });
 
+  it('names the bottle where the row does', () => {
+    expect(facts().fluidId).toBeNull();
+    expect(facts(cutRow({ fluid: 'F-L05' })).fluidId).toBe('F-L05');
+  });
+
   it('names the job line where it is known and keeps what was written where it is not', () => {
     expect(facts(cutRow({ job: 'J-1' }), () => 'J-1.2').jobLineId).toBe('J-1.2');
     expect(facts(cutRow({ job: 'J-1' })).jobLineId).toBe('J-1');
@@ -76,6 +81,7 @@ describe('saysTheSame', () => {
       { heat: 'x' },
       { dry: true },
       { rework: true },
+      { fluid: 'F-L05' },
       { cutOnDay: '2026-02-11' },
       { rejects: [] },
       { threadLength: { typed: '12', unit: 'mm' as const, lengthMm: 12 } },

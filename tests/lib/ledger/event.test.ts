@@ -15,9 +15,16 @@ it('every kind of entry is about one kind of subject', () => {
       'guess',
       'belief',
       'costs',
+      'reading-settings',
+      'fluid-lot',
       'job',
       'order',
+      'kit',
+      'conflict',
+      'count',
       'tool',
+      'acceptance',
+      'recall',
     ]),
   );
 });

@@ -33,6 +33,7 @@ it('groups an edge by its lot, its supplier and what it cut of each heat', () =>
   ]);
   expect(blade).toEqual({
     ...{ toolId: 'B-1', edgeNo: 1, lot: undefined, supplier: undefined, ends: 9, heats: [], lastHeat: '' },
+    ...{ fluidLot: undefined, fluidProduct: undefined },
   });
 });
 
@@ -48,4 +49,23 @@ it('counts the heats of each edge apart', () => {
     [1, 'B9', 9, 'H1'],
     [2, 'B9', 7, 'H2'],
   ]);
+});
+
+// source: hand. 30 of 52 ends with lot F1 are more than half; 26 of 52 are not; both bottles hold the same oil.
+it('an edge belongs to the fluid that cut more than half of its exposure, or to none', () => {
+  const bottles = [
+    { id: 'F-1', lot: 'F1', product: 'Oil A' },
+    { id: 'F-2', lot: 'F2', product: 'Oil A' },
+  ];
+  const cutWith = (...rows: [ends: number, fluidId: string | null][]) => {
+    const book = logBook();
+    book.receive('D-1', 'die');
+    for (const [ends, fluidId] of rows) book.cut('D-1', ends, { fluidId });
+    const [edge] = edgeGroups(book.logs(), parts, bottles);
+    return [edge?.fluidLot, edge?.fluidProduct];
+  };
+  expect(cutWith([30, 'F-1'], [22, 'F-2'])).toEqual(['F1', 'Oil A']);
+  expect(cutWith([26, 'F-1'], [26, 'F-2'])).toEqual([undefined, 'Oil A']);
+  expect(cutWith([20, 'F-1'], [32, null])).toEqual([undefined, undefined]);
+  expect(cutWith([20, 'F-9'])).toEqual([undefined, undefined]);
 });

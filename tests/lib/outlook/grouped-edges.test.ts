@@ -11,16 +11,27 @@ const worn: EdgeHistory = { ...about, toolId: 'D-1', before: [part(490)], during
 const cutting: EdgeHistory = { ...about, toolId: 'D-2', before: [part(100)], during: [], end: 'in-service' };
 const unused: EdgeHistory = { ...about, toolId: 'D-3', before: [], during: [], end: 'in-service' };
 
+const NO_FLUID = { fluidLot: undefined, fluidProduct: undefined };
 const groups: EdgeGroups[] = [
   {
     ...{ toolId: 'D-1', edgeNo: 1, lot: 'L1', supplier: 'A', ends: 48, lastHeat: 'H2' },
+    ...{ fluidLot: 'F1', fluidProduct: 'Oil A' },
     heats: [
       { heat: 'H1', ends: 29, parts: [part(300)] },
       { heat: 'H2', ends: 19, parts: [part(195), part(5)] },
     ],
   },
-  { toolId: 'D-2', edgeNo: 1, lot: 'L1', supplier: undefined, ends: 10, heats: [], lastHeat: '' },
-  { toolId: 'D-3', edgeNo: 1, lot: 'L1', supplier: 'A', ends: 0, heats: [], lastHeat: '' },
+  {
+    toolId: 'D-2',
+    edgeNo: 1,
+    lot: 'L1',
+    supplier: undefined,
+    ends: 10,
+    heats: [],
+    lastHeat: '',
+    ...NO_FLUID,
+  },
+  { toolId: 'D-3', edgeNo: 1, lot: 'L1', supplier: 'A', ends: 0, heats: [], lastHeat: '', ...NO_FLUID },
 ];
 const histories = [worn, cutting, unused];
 
@@ -48,4 +59,12 @@ it('an edge belongs to a heat with what it cut of it', () => {
   expect(first).toEqual({ history: worn, ends: 29, within: { before: [part(300)], during: [] } });
   expect(second?.within?.during).toEqual([part(10)]);
   expect(second?.within?.before.reduce((sum, { base }) => sum + base, 0)).toBe(190);
+});
+
+// source: hand. Whole to the fluid that cut most of it; one that no fluid can claim is in no group.
+it('an edge belongs whole to the fluid that cut most of it', () => {
+  expect(groupedEdges(histories, groups, 'fluid-lot')).toEqual(
+    new Map([['F1', [{ history: worn, ends: 48 }]]]),
+  );
+  expect([...groupedEdges(histories, groups, 'fluid-product').keys()]).toEqual(['Oil A']);
 });

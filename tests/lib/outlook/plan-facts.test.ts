@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { RECEIVING_DAYS } from '@/lib/outlook/order-arrivals';
 import {
   demandOf,
   endsLeftFor,
@@ -7,7 +8,6 @@ import {
   planArrivals,
   planConnections,
   planLines,
-  RECEIVING_DAYS,
   requiredProbability,
   setItems,
   sizeProbes,

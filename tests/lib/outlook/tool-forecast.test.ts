@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { shopEnsemble } from '@/lib/outlook/shop-ensemble';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
-import { dieVerdict, toolForecast } from '@/lib/outlook/tool-forecast';
+import { toolForecast } from '@/lib/outlook/tool-forecast';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import type { LifeGuess } from '@/lib/shop/noun';
 import { edgeFacts, use } from '../../support/edge-facts';
@@ -46,15 +46,22 @@ describe('toolForecast', () => {
     const shares: [number, number][] = [
       [left.safeEnds, 0.9],
       [left.likelyEnds, 0.5],
-      [left.highEnds, 0.1],
     ];
     for (const [ends, share] of shares) {
       expect(left.probabilityFinishes(ends), `${ends}`).toBeGreaterThanOrEqual(share);
       expect(left.probabilityFinishes(ends + 1), `${ends + 1}`).toBeLessThan(share);
     }
     expect(left.lowEnds).toBe(left.safeEnds);
+    const held = left.probabilityFinishes(left.lowEnds) - left.probabilityFinishes(left.highEnds + 1);
+    const oneMore = left.probabilityFinishes(left.lowEnds) - left.probabilityFinishes(left.highEnds + 2);
+    const oneLess = left.probabilityFinishes(left.lowEnds) - left.probabilityFinishes(left.highEnds);
+    expect(Math.abs(held - 0.8)).toBeLessThanOrEqual(Math.abs(oneMore - 0.8));
+    expect(Math.abs(held - 0.8)).toBeLessThanOrEqual(Math.abs(oneLess - 0.8));
     expect(left.safeEnds).toBeLessThan(left.likelyEnds);
     expect(left.probabilityFinishes(0)).toBe(1);
+    expect(left.safeEndsAt(0.9)).toBe(left.safeEnds);
+    expect(left.safeEndsAt(0.5)).toBe(left.likelyEnds);
+    expect(left.safeEndsAt(0.95)).toBeLessThanOrEqual(left.safeEndsAt(0.8));
   });
 
   // source: identity. Nothing but the exposure of an end differs: 18 turns for the long thread, 10.5 for the short one.
@@ -104,19 +111,6 @@ describe('toolForecast', () => {
     const scrapped = [toolFacts({ id: 'D-1', role: 'die', state: 'scrapped' })];
     expect(forecastOf('D-1', medium, record({ tools: scrapped }))).toBeUndefined();
   });
-});
-
-// source: hand. At the required probability it goes, from even chances on with a standby, below that it is swapped.
-it.each([
-  [0.9, 0.9, 'go'],
-  [0.89, 0.9, 'go-with-standby'],
-  [0.5, 0.9, 'go-with-standby'],
-  [0.499, 0.9, 'swap'],
-  [0.92, 0.95, 'go-with-standby'],
-  [0, 0.9, 'swap'],
-  [1, 0.999, 'go'],
-] as const)('dieVerdict of %f where %f is required is %s', (probability, required, verdict) => {
-  expect(dieVerdict({ probability, required })).toBe(verdict);
 });
 
 // source: hand. The last reading of the present edge; an edge that is to come back from regrind has not been seen.

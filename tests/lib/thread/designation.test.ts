@@ -1,25 +1,6 @@
 import { expect, it } from 'vitest';
-import { threadDesignation, threadSeries } from '@/lib/thread/designation';
+import { threadDesignation } from '@/lib/thread/designation';
 import { rational } from '@/lib/units/rational';
-
-// source: published. ASME B1.1 fine series (UNF), 1/4 to 1 in, from memory; 1-14 is not in it, and is named UNS.
-it.each([
-  [1, 4, 28, 'UNF'],
-  [5, 16, 24, 'UNF'],
-  [3, 8, 24, 'UNF'],
-  [7, 16, 20, 'UNF'],
-  [1, 2, 20, 'UNF'],
-  [9, 16, 18, 'UNF'],
-  [5, 8, 18, 'UNF'],
-  [3, 4, 16, 'UNF'],
-  [7, 8, 14, 'UNF'],
-  [1, 1, 12, 'UNF'],
-  [1, 1, 14, 'UNS'],
-  [1, 4, 20, undefined],
-  [9, 16, 24, undefined],
-])('%d/%d with %d TPI is %s', (num, den, tpi, series) => {
-  expect(threadSeries({ sizeIn: rational(num, den), tpi })).toBe(series);
-});
 
 // source: published. ASME B1.1 designation: size-TPI series, LH added for left hand, right hand unmarked (from memory).
 it('spells the left hand and leaves the right unmarked', () => {

@@ -67,7 +67,7 @@ it('refuses a wrong hand, a wrong size, a doubtful length, and what the shop doe
   ]).toEqual([
     'T-1 is RH; 9⁄16 high pressure needs LH.',
     'T-1 does not serve 9⁄16 high pressure.',
-    'A thread of 0.6 mm is far from the 14.8 mm of this connection. Was in meant?',
+    '0.6 mm is 0.024 in: did you mean 0.6 in?',
     true,
     'The shop has no table row for this size and service. Add it from the fitting maker’s manual first.',
     'The shop does not know this material. Add it first.',
@@ -77,4 +77,16 @@ it('refuses a wrong hand, a wrong size, a doubtful length, and what the shop doe
 
 it('a tool in the record without its part is a bug', () => {
   expect(() => decideCut(facts({}, { part: undefined }))).toThrow('invariant broken');
+});
+
+// source: hand. Stated: a bottle of the shop, by whatever way it was typed; none where it was cut dry.
+it('a row names the bottle it was cut with, or none', () => {
+  const bottle = { id: 'F-L05', role: 'fluid' as const };
+  const named = (fluid: object | undefined, fields: object = {}) =>
+    decideCut(facts({ fluidId: 'f-l05', ...fields }, { fluid }));
+  expect(must(named(bottle)).fluidId).toBe('F-L05');
+  expect('fluidId' in must(decideCut(facts()))).toBe(false);
+  expect(sentence(named(undefined))).toBe('No bottle f-l05 is in the record. Receive it first.');
+  expect(sentence(named({ id: 'D-56-02', role: 'die' }))).toMatch(/^D-56-02 is not a fluid/);
+  expect(sentence(named(bottle, { dry: true }))).toMatch(/^Cut dry means without fluid/);
 });

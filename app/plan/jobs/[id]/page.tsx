@@ -1,17 +1,18 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopView } from '@/app/_server/outlook';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { count, inDays } from '@/app/_shared/format';
 import { Breadcrumb, Panel, TitleBlock } from '@/app/_shared/ui';
 import { lineLabeller, planRows } from '@/app/plan/_parts/plan-rows';
-import { shopDb } from '@/db/client';
 import { findJob, listLinesOfJob } from '@/db/queries/jobs';
 import { CloseJobForm } from '../_parts/close-job-form';
 import { blankLine, draftOf } from '../_parts/job-draft';
 import { JobForm } from '../_parts/job-form';
 import { JobLines } from '../_parts/job-lines';
 import { jobOptions } from '../_parts/job-options';
+import { WhoWaitsLink } from '../_parts/who-waits-link';
 
 export const dynamic = 'force-dynamic';
 
@@ -23,10 +24,9 @@ const SPARE_LINES = 2;
 
 /** One job: how its lines stand, closing it, and changing it. A closed job is opened again by saving it. */
 export default async function JobPage({ params }: PageProps<'/plan/jobs/[id]'>) {
-  const db = shopDb();
+  const { outlook, db, asOfMs } = await shopView();
   const job = findJob(db, decodeURIComponent((await params).id));
   if (job === undefined) notFound();
-  const outlook = shopOutlook();
   const { today, connections } = outlook.facts;
   const lines = listLinesOfJob(db, job.id);
   const drafts = lines.map((line) =>
@@ -39,6 +39,7 @@ export default async function JobPage({ params }: PageProps<'/plan/jobs/[id]'>) 
   const open = job.status === 'open';
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <Breadcrumb trail={[{ href: '/plan', label: 'Plan' }]} here={job.id} />
       <TitleBlock
         title={`Job ${job.id}`}
@@ -68,10 +69,11 @@ export default async function JobPage({ params }: PageProps<'/plan/jobs/[id]'>) 
         job={job}
         lines={drafts}
         spare={Array.from({ length: SPARE_LINES }, (_, at) => blankLine(next + at, today))}
-        {...jobOptions(outlook, drafts)}
+        {...jobOptions(outlook.facts, drafts)}
       />
       {open ? (
         <Panel title="Close the job">
+          <WhoWaitsLink lineIds={lines.map(({ id }) => id)} />
           <CloseJobForm jobId={job.id} stamp={newStamp()} />
         </Panel>
       ) : null}

@@ -1,5 +1,6 @@
 import type { LineRow } from '@/db/queries/jobs';
 import { readConnectionKey } from '@/lib/shop/connection-text';
+import type { Duty } from '@/lib/shop/duty';
 import { sizeLabel } from '@/lib/shop/size';
 import type { Service } from '@/lib/shop/vocabulary';
 
@@ -19,6 +20,8 @@ export interface LineDraft {
   readonly startOnDay: string;
   readonly dueOnDay: string;
   readonly precious: boolean;
+  /** What the tube will carry. */
+  readonly duty: Duty;
   /** Ends of it are logged: it can be changed, not removed. */
   readonly begun: boolean;
 }
@@ -39,7 +42,26 @@ export function blankLine(lineNo: number, today: string): LineDraft {
     startOnDay: today,
     dueOnDay: '',
     precious: false,
+    duty: 'ordinary',
     begun: false,
+  };
+}
+
+/** The first line of a new job, filled in with what the address already says: a question that was tried on the plan. */
+export function askedLine(
+  asked: Readonly<Record<string, string | string[] | undefined>>,
+  today: string,
+): LineDraft {
+  const said = (name: string): string => (typeof asked[name] === 'string' ? asked[name] : '');
+  const blank = blankLine(1, today);
+  return {
+    ...blank,
+    connectionId: said('size'),
+    materialId: said('material'),
+    ends: said('ends'),
+    startOnDay: said('start') || blank.startOnDay,
+    dueOnDay: said('due'),
+    precious: said('value') === 'precious',
   };
 }
 
@@ -61,6 +83,7 @@ export function draftOf(line: LineRow, knownConnectionIds: readonly string[]): L
     startOnDay: line.startOnDay,
     dueOnDay: line.dueOnDay,
     precious: line.value === 'precious',
+    duty: line.duty ?? 'ordinary',
     begun: line.goodCones > 0 || line.goodThreads > 0,
   };
 }

@@ -3,7 +3,9 @@
 import { useState, useSyncExternalStore } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { RuleFields } from '@/app/_shared/form/rule-fields';
 import { Button, Field, type Option, Panel, SubmitButton } from '@/app/_shared/ui';
+import type { AcceptanceRule } from '@/lib/shop/acceptance-rule';
 import { changeJobAction, enterJobAction } from '../actions';
 import type { LineDraft } from './job-draft';
 import { LineFields } from './line-fields';
@@ -11,7 +13,11 @@ import { LineFields } from './line-fields';
 export interface JobFormProps {
   readonly stamp: { entryId: string; deviceAtMs: number };
   /** Null: a new job. */
-  readonly job: { readonly id: string; readonly title: string } | null;
+  readonly job: {
+    readonly id: string;
+    readonly title: string;
+    readonly acceptanceRule?: AcceptanceRule;
+  } | null;
   /** Lines shown at once. */
   readonly lines: readonly LineDraft[];
   /** Empty lines: behind a fold without script, and the ones that "Add a line" takes from. */
@@ -54,6 +60,13 @@ export function JobForm({ stamp, job, lines, spare, connections, materials }: Jo
             </div>
           </Panel>
           <Lines {...{ state, lines, spare, connections, materials }} />
+          <Panel title="Acceptance">
+            <RuleFields
+              state={state}
+              rule={job?.acceptanceRule}
+              otherwise="Left empty: as the size table says, else the shop"
+            />
+          </Panel>
           <div>
             <SubmitButton>{job === null ? 'Put it on the plan' : 'Save the changes'}</SubmitButton>
           </div>

@@ -1,12 +1,12 @@
 import type { Option } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
-import type { Outlook } from '@/lib/outlook/outlook';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { connectionText, readConnectionKey } from '@/lib/shop/connection-text';
 import type { LineDraft } from './job-draft';
 
 /** The sizes in use and the materials to choose from, with those that the job's lines already name. */
 export function jobOptions(
-  { facts }: Outlook,
+  facts: Pick<ShopFacts, 'connections' | 'materials'>,
   lines: readonly LineDraft[] = [],
 ): { connections: Option[]; materials: Option[] } {
   const named = new Set(lines.map(({ connectionId }) => connectionId));

@@ -2,6 +2,7 @@
 
 import { type FormState, FRESH, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { Field, NumberField, type Option, Select } from '@/app/_shared/ui';
+import { DUTIES, DUTY_LABEL } from '@/lib/shop/duty';
 import styles from './job.module.css';
 import type { LineDraft } from './job-draft';
 
@@ -26,6 +27,7 @@ export function LineFields({ draft, state: sent, connections, materials, require
   });
   const size = wires('connectionId', draft.connectionId);
   const material = wires('materialId', draft.materialId);
+  const duty = wires('duty', draft.duty);
   return (
     <div className="stack">
       <div className={`columns ${styles.fields}`}>
@@ -54,6 +56,13 @@ export function LineFields({ draft, state: sent, connections, materials, require
         <Field {...wires('startOnDay', draft.startOnDay)} label="Start" type="date" required={required} />
         <Field {...wires('dueOnDay', draft.dueOnDay)} label="Due" type="date" required={required} />
         <Field {...wires('heat', draft.heat)} label="Heat" optional maxLength={40} />
+        <Select
+          key={`duty ${duty.defaultValue}`}
+          {...duty}
+          label="For"
+          hint="Decides which fluid may be used, and whether a cleaning record is asked for"
+          options={DUTIES.map((known) => ({ value: known, label: DUTY_LABEL[known] }))}
+        />
       </div>
       <OtherSize {...{ draft, state, wires }} />
       <WorkFields draft={draft} state={state} name={name} />

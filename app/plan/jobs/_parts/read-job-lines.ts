@@ -54,6 +54,7 @@ function readLine(form: FormData, lineNo: number): Result<object, Refusal> {
     startOnDay: field('startOnDay'),
     dueOnDay: field('dueOnDay'),
     value: checked(form, lineField(lineNo, 'precious')) ? 'precious' : 'ordinary',
+    ...(field('duty') === '' || field('duty') === 'ordinary' ? {} : { duty: field('duty') }),
   });
 }
 

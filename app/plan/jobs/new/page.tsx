@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopFacts } from '@/app/_server/outlook';
 import { Breadcrumb, ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
-import { blankLine } from '../_parts/job-draft';
+import { askedLine, blankLine } from '../_parts/job-draft';
 import { JobForm } from '../_parts/job-form';
 import { jobOptions } from '../_parts/job-options';
 
@@ -10,9 +10,9 @@ export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Enter a job' };
 
 /** A new job: one line is enough, more can be added. Saved, its verdict stands on the plan. */
-export default function NewJobPage() {
-  const outlook = shopOutlook();
-  const { today, materials } = outlook.facts;
+export default async function NewJobPage({ searchParams }: PageProps<'/plan/jobs/new'>) {
+  const facts = shopFacts();
+  const { today, materials } = facts;
   return (
     <div className="page">
       <Breadcrumb trail={[{ href: '/plan', label: 'Plan' }]} here="Enter a job" />
@@ -31,9 +31,9 @@ export default function NewJobPage() {
         <JobForm
           stamp={newStamp()}
           job={null}
-          lines={[blankLine(1, today)]}
+          lines={[askedLine(await searchParams, today)]}
           spare={[blankLine(2, today), blankLine(3, today)]}
-          {...jobOptions(outlook)}
+          {...jobOptions(facts)}
         />
       )}
     </div>

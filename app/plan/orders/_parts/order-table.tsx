@@ -1,95 +1,136 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { dayText, dueText, inDays } from '@/app/_shared/format';
+import { dayText, dueText, inDays, percent } from '@/app/_shared/format';
 import { HandText, Table } from '@/app/_shared/ui';
-import type { OrderRow } from '@/db/queries/orders';
+import type { ChasedOrder, ChaseReason } from '@/lib/orders/chase-list';
+import type { OrderFacts } from '@/lib/outlook/shop-facts';
 import type { Part } from '@/lib/shop/part';
+import { CancelForm, ChaseForm } from './chase-form';
 import { SlipForm } from './slip-form';
 import { slipWords } from './slip-words';
 
 interface OrderTableProps {
-  readonly orders: readonly OrderRow[];
-  readonly parts: readonly Part[];
+  readonly orders: readonly ChasedOrder[];
   readonly today: string;
 }
 
-/** The open orders, the next to come first. The promised day stays visible however often it slips. */
-export function OrderTable({ orders, parts, today }: OrderTableProps) {
-  const byId = new Map(parts.map((part) => [part.id, part]));
+const REASON: Record<ChaseReason, string> = {
+  late: '▲ ask: it is late',
+  'line-waits': '▲ ask: a line waits for it',
+  'due-soon': '◆ ask: due soon, not confirmed',
+};
+
+/** The open orders, those to ask after first. The promised day stays visible however often it slips. */
+export function OrderTable({ orders, today }: OrderTableProps) {
   return (
     <Table
-      caption="Open orders, the next to come first"
+      caption="Open orders, those to ask after first"
       rows={orders}
-      rowKey={(order) => order.id}
+      rowKey={({ order }) => order.id}
       columns={[
         {
           key: 'order',
           header: 'Order',
           lead: true,
-          cell: (order) => (
-            <span className="id" id={order.id}>
-              {order.id}
+          cell: ({ order, reason }) => (
+            <span className="stack-tight" id={order.id}>
+              <Link
+                href={`/plan/orders/${encodeURIComponent(order.id)}` as Route}
+                prefetch={false}
+                className="id"
+              >
+                {order.id}
+              </Link>
+              {reason === null ? null : <span className="fine">{REASON[reason]}</span>}
             </span>
           ),
         },
         {
           key: 'part',
           header: 'What',
-          cell: (order) => <PartText part={byId.get(order.partId)} id={order.partId} />,
+          cell: ({ part, supplier }) => <PartText part={part} supplier={supplier} />,
         },
         {
           key: 'quantity',
           header: 'To come',
-          cell: (order) => <span className="num">{outstanding(order)}</span>,
+          cell: ({ order }) => <span className="num">{outstanding(order)}</span>,
         },
         {
           key: 'expected',
           header: 'Expected',
-          cell: (order) => (
-            <div className="stack-tight">
-              <b>
-                {order.expectedOnDay < today
-                  ? dueText(order.expectedOnDay, today)
-                  : inDays(order.expectedOnDay, today)}
-              </b>
-              <span className="quiet">{slipWords(order, today)}</span>
-            </div>
-          ),
+          cell: (row) => <Expected row={row} today={today} />,
         },
-        {
-          key: 'do',
-          header: 'What happened',
-          cell: (order) => (
-            <div className="stack-tight no-print">
-              <Link href={`/tools/receive?order=${encodeURIComponent(order.id)}` as Route} prefetch={false}>
-                It came: receive it
-              </Link>
-              <details>
-                <summary>It slipped</summary>
-                <SlipForm orderId={order.id} expectedOnDay={order.expectedOnDay} stamp={newStamp()} />
-              </details>
-            </div>
-          ),
-        },
+        { key: 'do', header: 'What happened', cell: ({ order }) => <Deeds order={order} /> },
       ]}
     />
   );
 }
 
-function PartText({ part, id }: { readonly part: Part | undefined; readonly id: string }) {
-  if (part === undefined) return id;
+function Expected({ row, today }: { readonly row: ChasedOrder; readonly today: string }) {
+  const { order, usable, waiting } = row;
+  const { expectedOnDay, promisedOnDay = expectedOnDay } = order;
+  return (
+    <div className="stack-tight">
+      <b>{expectedOnDay < today ? dueText(expectedOnDay, today) : inDays(expectedOnDay, today)}</b>
+      <span className="quiet">{slipWords({ promisedOnDay, expectedOnDay }, today)}</span>
+      {usable === null ? null : (
+        <span className="fine">
+          usable {dayText(usable.early, today)} to {dayText(usable.late, today)}, four times in five
+        </span>
+      )}
+      {waiting.map(({ lineId, probability, onDay }) => (
+        <span key={lineId} className="fine">
+          <Link href={`/plan/lines/${encodeURIComponent(lineId)}` as Route} prefetch={false}>
+            {lineId}
+          </Link>{' '}
+          waits for it: stops in {percent(probability)} of the futures
+          {onDay === null ? '' : `, about ${dayText(onDay, today)}`}
+        </span>
+      ))}
+    </div>
+  );
+}
+
+function Deeds({ order }: { readonly order: OrderFacts }) {
+  const { id, expectedOnDay } = order;
+  return (
+    <div className="stack-tight no-print">
+      <Link href={`/tools/receive?order=${encodeURIComponent(id)}` as Route} prefetch={false}>
+        It came: receive it
+      </Link>
+      <details>
+        <summary>I asked after it</summary>
+        <ChaseForm orderId={id} stamp={newStamp()} />
+      </details>
+      <details>
+        <summary>It slipped</summary>
+        <Link href={`/plan/what-if?orderId=${encodeURIComponent(id)}` as Route} prefetch={false}>
+          What if it slips: try it on the plan first
+        </Link>
+        <SlipForm orderId={id} expectedOnDay={expectedOnDay} stamp={newStamp()} />
+      </details>
+      <details>
+        <summary>It will not come</summary>
+        <CancelForm orderId={id} stamp={newStamp()} words="Cancel what is still to come" />
+      </details>
+    </div>
+  );
+}
+
+function PartText({ part, supplier }: { readonly part: Part; readonly supplier: string }) {
   return (
     <div className="stack-tight">
       <span>{part.name}</span>
       {part.designation === '' ? null : <span className="quiet">{part.designation}</span>}
       {part.hand === null ? null : <HandText hand={part.hand} />}
-      {part.supplier === '' ? null : <span className="fine">{part.supplier}</span>}
+      {supplier === '' ? null : <span className="fine">{supplier}</span>}
     </div>
   );
 }
 
-function outstanding({ quantity, receivedQuantity, placedOnDay }: OrderRow): string {
+function outstanding({ quantity, receivedQuantity, placedOnDay }: OrderFacts): string {
   const open = quantity - receivedQuantity;
-  return receivedQuantity === 0 ? String(open) : `${open} of ${quantity}, since ${dayText(placedOnDay)}`;
+  if (receivedQuantity === 0) return String(open);
+  return `${open} of ${quantity}${placedOnDay === undefined ? '' : `, since ${dayText(placedOnDay)}`}`;
 }

@@ -1,13 +1,13 @@
 import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
 import { count, listWords, money } from '@/app/_shared/format';
 import { HandText, KeyValue, Panel } from '@/app/_shared/ui';
-import type { Outlook } from '@/lib/outlook/outlook';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { Part } from '@/lib/shop/part';
 
 /** The part spelled out as the order must spell it: designation, hand in words, what it fits, supplier. */
-export function PartFacts({ part, outlook }: { readonly part: Part; readonly outlook: Outlook }) {
-  const { connections, shop } = outlook.facts;
+export function PartFacts({ part, facts }: { readonly part: Part; readonly facts: ShopFacts }) {
+  const { connections, shop } = facts;
   const fits = connections.filter(({ id }) => part.fitsConnectionIds.includes(id));
   const sizes = new Set(fits.map(({ odNum, odDen }) => odNum / odDen));
   const [first] = fits;

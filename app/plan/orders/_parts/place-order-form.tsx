@@ -12,6 +12,10 @@ interface PlaceOrderFormProps {
   readonly placedOnDay: string;
   readonly expectedOnDay: string;
   readonly leadTimeDays: number | null;
+  /** An approved draft that is placed: its number and quantity stand. */
+  readonly draft?: { readonly id: string; readonly quantity: number };
+  readonly supplier: string;
+  readonly unitPriceMinor: number | null;
 }
 
 /** How many, under which number, placed and promised for when. */
@@ -21,13 +25,16 @@ export function PlaceOrderForm({
   placedOnDay,
   expectedOnDay,
   leadTimeDays,
+  draft,
+  supplier,
+  unitPriceMinor,
 }: PlaceOrderFormProps) {
   const hint =
     leadTimeDays === null
       ? 'The day the supplier promises'
       : `Lead time on record ${leadTimeDays} days; the day they promise counts`;
   return (
-    <Panel title="How many, and by when">
+    <Panel title={draft === undefined ? 'How many, and by when' : 'Place it'}>
       <EntryForm action={placeOrderAction} stamp={stamp} label="Order">
         {(state) => (
           <>
@@ -40,7 +47,8 @@ export function PlaceOrderForm({
                 required
                 maxLength={64}
                 autoComplete="off"
-                defaultValue={typedOr(state, 'id', '')}
+                readOnly={draft !== undefined}
+                defaultValue={typedOr(state, 'id', draft?.id ?? '')}
                 error={fieldError(state, 'id')}
               />
               <NumberField
@@ -48,8 +56,30 @@ export function PlaceOrderForm({
                 label="How many"
                 unit="pieces"
                 required
-                defaultValue={typedOr(state, 'quantity', '1')}
+                readOnly={draft !== undefined}
+                defaultValue={typedOr(state, 'quantity', String(draft?.quantity ?? 1))}
                 error={fieldError(state, 'quantity')}
+              />
+              <Field
+                name="supplier"
+                label="Supplier"
+                optional
+                maxLength={80}
+                defaultValue={typedOr(state, 'supplier', supplier)}
+                error={fieldError(state, 'supplier')}
+              />
+              <NumberField
+                name="price"
+                label="Price of one"
+                entry="decimal"
+                unit="each"
+                optional
+                defaultValue={typedOr(
+                  state,
+                  'price',
+                  unitPriceMinor === null ? '' : String(unitPriceMinor / 100),
+                )}
+                error={fieldError(state, 'unitPriceMinor')}
               />
               <Field
                 name="placedOnDay"

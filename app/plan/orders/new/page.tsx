@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { shopOutlook } from '@/app/_server/outlook';
+import { shopFacts } from '@/app/_server/outlook';
 import { Breadcrumb, ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
 import { addDays } from '@/lib/calendar';
 import { PartChoice } from '../_parts/part-choice';
@@ -12,8 +12,8 @@ export const metadata: Metadata = { title: 'Write down an order' };
 
 /** An order placed with a supplier: first what, spelled out in full, then how many and by when. */
 export default async function NewOrderPage({ searchParams }: PageProps<'/plan/orders/new'>) {
-  const outlook = shopOutlook();
-  const { today, parts } = outlook.facts;
+  const facts = shopFacts();
+  const { today, parts } = facts;
   const asked = await searchParams;
   const part = parts.find(({ id }) => id === asked.part);
   const leadTimeDays = part?.leadTimeDays ?? null;
@@ -42,7 +42,7 @@ export default async function NewOrderPage({ searchParams }: PageProps<'/plan/or
       )}
       {part === undefined ? null : (
         <>
-          <PartFacts part={part} outlook={outlook} />
+          <PartFacts part={part} facts={facts} />
           <PlaceOrderForm
             key={part.id}
             partId={part.id}
@@ -50,6 +50,8 @@ export default async function NewOrderPage({ searchParams }: PageProps<'/plan/or
             placedOnDay={today}
             expectedOnDay={leadTimeDays === null ? '' : addDays(today, leadTimeDays)}
             leadTimeDays={leadTimeDays}
+            supplier={part.supplier}
+            unitPriceMinor={part.priceMinor}
           />
         </>
       )}

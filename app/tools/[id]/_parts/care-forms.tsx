@@ -2,64 +2,13 @@
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { fieldError, typedOr } from '@/app/_shared/form/form-state';
-import { Choice, Field, NumberField, SubmitButton } from '@/app/_shared/ui';
-import { calibrateAction, openFluidAction, readFluidLevelAction } from '../actions';
+import { Field, NumberField, SubmitButton } from '@/app/_shared/ui';
+import { openFluidAction, readFluidLevelAction } from '../actions';
 
 interface About {
   readonly toolId: string;
   readonly stamp: { entryId: string; deviceAtMs: number };
   readonly today: string;
-}
-
-/** Writes down a gauge's calibration. A failed one is set aside in the same entry. */
-export function CalibrateForm({ toolId, stamp, today }: About) {
-  return (
-    <EntryForm action={calibrateAction} stamp={stamp} label="Calibration">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <Choice
-            name="result"
-            legend="Result"
-            required
-            defaultValue={typedOr(state, 'result', 'pass')}
-            options={[
-              { value: 'pass', label: 'passed' },
-              { value: 'fail', label: 'failed', note: 'set aside at once' },
-            ]}
-          />
-          <div className="columns">
-            <Field
-              name="onDay"
-              label="Calibrated on"
-              type="date"
-              required
-              defaultValue={typedOr(state, 'onDay', today)}
-              error={fieldError(state, 'onDay')}
-            />
-            <Field
-              name="dueOnDay"
-              label="Next due"
-              type="date"
-              hint="Good to the end of that day"
-              defaultValue={typedOr(state, 'dueOnDay', '')}
-              error={fieldError(state, 'dueOnDay')}
-            />
-            <Field
-              name="certificate"
-              label="Certificate number"
-              optional
-              maxLength={60}
-              defaultValue={typedOr(state, 'certificate', '')}
-            />
-          </div>
-          <div>
-            <SubmitButton>Record it</SubmitButton>
-          </div>
-        </>
-      )}
-    </EntryForm>
-  );
 }
 
 /** Opens a bottle, once: its opened life begins. */

@@ -1,6 +1,8 @@
+import Link from 'next/link';
 import { newStamp } from '@/app/_server/entry-stamp';
+import { Cautions } from '@/app/_shared/cautions';
 import { count } from '@/app/_shared/format';
-import { Panel } from '@/app/_shared/ui';
+import { ButtonLink, Panel } from '@/app/_shared/ui';
 import type { ToolRow } from '@/db/queries/tools';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
 import type { Outlook } from '@/lib/outlook/outlook';
@@ -8,7 +10,7 @@ import { endsToMake } from '@/lib/outlook/plan-facts';
 import type { Person } from '@/lib/shop/noun';
 import type { Part } from '@/lib/shop/part';
 import { CALIBRATED_ROLES, type ToolState } from '@/lib/shop/vocabulary';
-import { CalibrateForm, FluidLevelForm, OpenFluidForm } from './care-forms';
+import { FluidLevelForm, OpenFluidForm } from './care-forms';
 import { EndEdgeForm, IssueForm, MoveForm, RenewForm, ReturnForm } from './custody-forms';
 import type { CutInHand } from './cut-in-hand';
 
@@ -34,6 +36,10 @@ export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: Cust
   return (
     <Panel title="Custody">
       <div className="stack">
+        {tool.role === 'blade' && (tool.state === 'in-crib' || tool.state === 'issued') ? (
+          <Cautions at="blade" />
+        ) : null}
+        {tool.dueOnDay !== null && tool.dueOnDay < today ? <Cautions at="gauge" /> : null}
         {tool.state === 'in-crib' && usable ? (
           <IssueForm
             {...about}
@@ -46,7 +52,12 @@ export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: Cust
           />
         ) : null}
         {tool.state === 'issued' ? <ReturnForm {...about} /> : null}
-        {tool.state === 'regrind' && tool.role === 'blade' ? <RenewForm {...about} today={today} /> : null}
+        {tool.state === 'regrind' && tool.role === 'blade' ? (
+          <>
+            <Cautions at="regrind" />
+            <RenewForm {...about} today={today} />
+          </>
+        ) : null}
         {tool.state === 'scrapped' ? (
           <p>Scrapped: {reasonWords(tool.stateReason)}. If that was a mistake, take the entry back below.</p>
         ) : (
@@ -68,18 +79,22 @@ function RarerForms({ outlook, tool, part, cutting }: CustodyPanelProps) {
           <div className="stack">
             <FluidLevelForm {...about} stamp={newStamp()} levelMl={tool.levelMl} />
             {tool.openedOnDay === null ? <OpenFluidForm {...about} stamp={newStamp()} /> : null}
+            <Cautions at="fluid" only={['fluid-skin', 'fluid-sds']} />
+            <p>
+              <Link href={`/fluid/${encodeURIComponent(tool.id)}`}>Its lot, label, drops and disposal</Link>
+            </p>
           </div>
         </details>
       ) : null}
-      {CALIBRATED_ROLES.includes(tool.role) && tool.state !== 'lost' ? (
-        <details open={tool.state === 'calibration'}>
-          <summary>Record a calibration</summary>
-          <CalibrateForm {...about} stamp={newStamp()} />
-        </details>
+      {CALIBRATED_ROLES.includes(tool.role) ? (
+        <ButtonLink href={`/gauges/${encodeURIComponent(tool.id)}`}>
+          Certificates, checks, interval
+        </ButtonLink>
       ) : null}
       {cutting && tool.state !== 'lost' ? (
         <details>
           <summary>Take the edge out of service</summary>
+          <Cautions at="broken" />
           <EndEdgeForm
             toolId={tool.id}
             stamp={newStamp()}

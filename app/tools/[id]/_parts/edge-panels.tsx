@@ -13,15 +13,17 @@ interface EdgePanelsProps {
   readonly tool: ToolRow;
   readonly part: Part;
   readonly cut: CutInHand | undefined;
+  /** How sure safe ends are to be, where it was asked for. */
+  readonly sure?: number | undefined;
 }
 
 /** The work in hand with an edge still in service: what it has left, and logging what it cuts. */
-export function WorkPanels({ outlook, tool, part, cut }: EdgePanelsProps) {
+export function WorkPanels({ outlook, tool, part, cut, sure }: EdgePanelsProps) {
   const edge = edgeInService(outlook, tool.id);
   if (edge === undefined || cut === undefined) return null;
   return (
     <>
-      <VerdictPanel outlook={outlook} toolId={tool.id} cut={cut} />
+      <VerdictPanel outlook={outlook} toolId={tool.id} cut={cut} sure={sure} />
       <LogPanel outlook={outlook} tool={tool} part={part} cut={cut} />
     </>
   );

@@ -13,6 +13,8 @@ interface LogCutFormProps {
   readonly connections: readonly Option[];
   readonly materials: readonly Option[];
   readonly lines: readonly Option[];
+  /** Bottles of fluid to choose from. */
+  readonly fluids: readonly Option[];
   readonly first: {
     connectionId: string;
     materialId: string;
@@ -20,6 +22,7 @@ interface LogCutFormProps {
     heat: string;
     unit: 'mm' | 'in';
     ends: string;
+    fluidId: string;
   };
 }
 
@@ -31,6 +34,7 @@ export function LogCutForm({
   connections,
   materials,
   lines,
+  fluids,
   first,
 }: LogCutFormProps) {
   return (
@@ -71,8 +75,8 @@ export function LogCutForm({
             />
           </div>
           <details>
-            <summary>Rejects, thread length, heat and more</summary>
-            <MoreFields state={state} operation={operation} lines={lines} first={first} />
+            <summary>Rejects, thread length, fluid, heat and more</summary>
+            <MoreFields state={state} operation={operation} lines={lines} fluids={fluids} first={first} />
           </details>
           <div>
             <SubmitButton pendingText="Logging…">Log it</SubmitButton>
@@ -83,9 +87,11 @@ export function LogCutForm({
   );
 }
 
-type MoreProps = Pick<LogCutFormProps, 'operation' | 'lines' | 'first'> & { readonly state: FormState };
+type MoreProps = Pick<LogCutFormProps, 'operation' | 'lines' | 'fluids' | 'first'> & {
+  readonly state: FormState;
+};
 
-function MoreFields({ state, operation, lines, first }: MoreProps) {
+function MoreFields({ state, operation, lines, fluids, first }: MoreProps) {
   return (
     <div className="stack">
       <div className="columns">
@@ -95,6 +101,15 @@ function MoreFields({ state, operation, lines, first }: MoreProps) {
           placeholder="No job"
           options={lines}
           defaultValue={typedOr(state, 'jobLineId', first.jobLineId)}
+        />
+        <Select
+          name="fluidId"
+          label="Cutting fluid"
+          placeholder="Not said"
+          hint="The bottle on the bench"
+          options={fluids}
+          defaultValue={typedOr(state, 'fluidId', first.fluidId)}
+          error={fieldError(state, 'fluidId')}
         />
         <Field name="heat" label="Heat" maxLength={40} defaultValue={typedOr(state, 'heat', first.heat)} />
         {operation === 'thread' ? (

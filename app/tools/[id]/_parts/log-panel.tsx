@@ -1,8 +1,15 @@
 import { newStamp } from '@/app/_server/entry-stamp';
+import { currentActor } from '@/app/_server/session';
+import { Cautions } from '@/app/_shared/cautions';
 import { count } from '@/app/_shared/format';
-import { Notice, Panel } from '@/app/_shared/ui';
+import { Panel } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
+import { shopDb } from '@/db/client';
+import { lastFluidUsed } from '@/db/queries/last-fluid';
 import type { ToolRow } from '@/db/queries/tools';
+import { serviceCautionPlaces } from '@/lib/cautions';
+import { fluidsToChoose, likelyFluid } from '@/lib/outlook/fluid-choice';
+import { fluidWork } from '@/lib/outlook/fluid-facts';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { Part } from '@/lib/shop/part';
@@ -10,7 +17,7 @@ import { type CutInHand, endsLeftOn, linesFor } from './cut-in-hand';
 import { LogCutForm } from './log-cut-form';
 
 /** Logging what was cut, with the cautions that belong to it. */
-export function LogPanel({
+export async function LogPanel({
   outlook,
   tool,
   part,
@@ -24,6 +31,9 @@ export function LogPanel({
   if (tool.state !== 'in-crib' && tool.state !== 'issued') return null;
   const operation = tool.role === 'blade' ? 'cone' : 'thread';
   const { connections, materials, shop } = outlook.facts;
+  const fluids = fluidsToChoose(outlook.facts);
+  const person = (await currentActor())?.personId;
+  const lastUsedId = lastFluidUsed(shopDb(), { personId: person, toolId: tool.id });
   return (
     <Panel title={operation === 'cone' ? 'Log cones' : 'Log threads'}>
       <div className="stack">
@@ -39,6 +49,7 @@ export function LogPanel({
             value: line.id,
             label: `${line.id}: ${count(endsLeftOn(line, part), 'end')} to make`,
           }))}
+          fluids={fluids.map(({ id, name }) => ({ value: id, label: `${id}, ${name}` }))}
           first={{
             connectionId: cut.connection.id,
             materialId: cut.material.id,
@@ -46,11 +57,15 @@ export function LogPanel({
             heat: '',
             unit: shop?.units ?? 'in',
             ends: '',
+            fluidId: likelyFluid(fluids, { materialId: cut.material.id, lastUsedId }) ?? '',
           }}
         />
-        <Notice level="caution" sign="eye-protection" title="Eyes on.">
-          Safety glasses with side shields. Brush chips away, never by hand; the edge cuts skin.
-        </Notice>
+        <Cautions at="cutting" signals="hidden" />
+        {serviceCautionPlaces(
+          fluidWork(outlook.facts, { materialId: cut.material.id, duty: cut.line?.duty }),
+        ).map((place) => (
+          <Cautions key={place} at={place} />
+        ))}
       </div>
     </Panel>
   );

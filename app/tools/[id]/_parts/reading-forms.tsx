@@ -2,17 +2,17 @@
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { fieldError, typedOr } from '@/app/_shared/form/form-state';
-import { Choice, NumberField, Select, SubmitButton } from '@/app/_shared/ui';
+import { Choice, NumberField, SubmitButton } from '@/app/_shared/ui';
 import { GO_FEEL_LABEL, GO_FEELS, GRADE_LABEL, GRADES } from '@/lib/reading/reading';
 import { readEdgeAction } from '../actions';
 
-interface About {
+export interface About {
   readonly toolId: string;
   readonly today: string;
   readonly stamp: { entryId: string; deviceAtMs: number };
 }
 
-const UNITS = [
+export const UNITS = [
   { value: 'in', label: 'in' },
   { value: 'mm', label: 'mm' },
 ];
@@ -99,53 +99,8 @@ export function RingForm({ toolId, today, stamp }: About) {
   );
 }
 
-/** The pitch diameter of the thread that the die last cut, against the limits of the drawing. */
-export function PitchForm({ toolId, today, stamp, unit }: About & { readonly unit: 'in' | 'mm' }) {
-  const length = (state: Parameters<typeof typedOr>[0], name: string, label: string) => (
-    <NumberField
-      name={name}
-      label={label}
-      entry="fraction"
-      required
-      defaultValue={typedOr(state, name, '')}
-      error={fieldError(state, name) ?? fieldError(state, `finding.${name}Mm`)}
-    />
-  );
-  return (
-    <EntryForm action={readEdgeAction} stamp={stamp} label="Pitch diameter">
-      {(state) => (
-        <>
-          <Hidden method="pitch-diameter" toolId={toolId} today={today} />
-          <div className="columns">
-            {length(state, 'pitchDiameter', 'Pitch diameter of the last thread')}
-            {length(state, 'min', 'Lower limit')}
-            {length(state, 'max', 'Upper limit')}
-            <Select
-              name="pitchUnit"
-              label="In"
-              options={UNITS}
-              defaultValue={typedOr(state, 'pitchUnit', unit)}
-            />
-            <Select
-              name="instrument"
-              label="Read with"
-              options={[
-                { value: 'wires', label: 'three wires' },
-                { value: 'micrometer', label: 'thread micrometer' },
-              ]}
-              defaultValue={typedOr(state, 'instrument', 'wires')}
-            />
-          </div>
-          <div>
-            <SubmitButton tone="quiet">Write it down</SubmitButton>
-          </div>
-        </>
-      )}
-    </EntryForm>
-  );
-}
-
-function Hidden({
+/** The fields that every reading carries. */
+export function Hidden({
   method,
   toolId,
   today,

@@ -4,7 +4,9 @@ import { Panel } from '@/app/_shared/ui';
 import { findingWords } from '@/app/_shared/words/finding-words';
 import type { Outlook } from '@/lib/outlook/outlook';
 import type { EdgeFacts } from '@/lib/outlook/shop-facts';
-import { GradeForm, LandForm, PitchForm, RingForm } from './reading-forms';
+import { OverWiresForm, PitchForm } from './pitch-forms';
+import { pitchThread } from './pitch-thread';
+import { GradeForm, LandForm, RingForm } from './reading-forms';
 
 interface ReadingPanelProps {
   readonly outlook: Outlook;
@@ -18,6 +20,7 @@ export function ReadingPanel({ outlook, toolId, role, edge }: ReadingPanelProps)
   const { today, shop } = outlook.facts;
   const about = { toolId, today };
   const unit = shop?.units ?? 'in';
+  const thread = pitchThread(outlook, toolId);
   const readings = [...(edge.readings ?? [])].reverse();
   return (
     <Panel title="Looked at">
@@ -52,8 +55,12 @@ export function ReadingPanel({ outlook, toolId, role, edge }: ReadingPanelProps)
               <RingForm {...about} stamp={newStamp()} />
             </details>
             <details>
-              <summary>Pitch diameter of the last thread</summary>
-              <PitchForm {...about} stamp={newStamp()} unit={unit} />
+              <summary>Last thread over three wires</summary>
+              <OverWiresForm {...about} stamp={newStamp()} unit={unit} thread={thread} />
+            </details>
+            <details>
+              <summary>Pitch diameter by thread micrometer</summary>
+              <PitchForm {...about} stamp={newStamp()} unit={unit} thread={thread} />
             </details>
           </>
         )}

@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
 import { dueText, exposureText, inDays } from '@/app/_shared/format';
 import { Breadcrumb, HandText, StateMark, TitleBlock, type TitleCell, ToolId } from '@/app/_shared/ui';
@@ -28,6 +30,13 @@ export function ToolHead({ tool, part, edges, cut, today }: ToolHeadProps) {
         lead={part.designation === '' ? part.name : `${part.name}, ${part.designation}`}
         drawing={cut ? <ConnectionEnd connection={cut.connection} pxPerIn={110} /> : undefined}
         cells={cells({ tool, part, edges, today })}
+        actions={
+          tool.state === 'scrapped' || tool.state === 'lost' ? undefined : (
+            <Link href={`/plan/what-if?toolId=${encodeURIComponent(tool.id)}` as Route} prefetch={false}>
+              What if it were lost
+            </Link>
+          )
+        }
       />
     </>
   );

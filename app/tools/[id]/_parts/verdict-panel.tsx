@@ -2,18 +2,32 @@ import { chanceWords, count, floorEnds, percent } from '@/app/_shared/format';
 import { DieMark, Figure, LifeBand, Panel } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
 import { reasonSentence } from '@/app/_shared/words/reason-words';
+import { dieVerdict } from '@/lib/outlook/die-verdict';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { requiredProbability } from '@/lib/outlook/plan-facts';
-import { dieVerdict } from '@/lib/outlook/tool-forecast';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { CutInHand } from './cut-in-hand';
+import { SureChoice } from './sure-choice';
 
 /** What the tool has left, in ends of what is about to be cut: the verdict first, then the band, then why. */
-export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolId: string; cut: CutInHand }) {
+export function VerdictPanel({
+  outlook,
+  toolId,
+  cut,
+  sure,
+}: {
+  outlook: Outlook;
+  toolId: string;
+  cut: CutInHand;
+  /** How sure safe ends are to be, where it was asked for; else as sure as the work in hand has to be. */
+  sure?: number | undefined;
+}) {
   const asked = { connectionId: cut.connection.id, materialId: cut.material.id };
   const forecast = outlook.forecast(toolId, asked);
   if (forecast === undefined) return null;
   const required = requiredProbability(outlook.facts.shop, cut.line?.value ?? 'ordinary');
+  const confidence = sure ?? required;
+  const safe = forecast.safeEndsAt(confidence);
   const probability = cut.ends === undefined ? undefined : forecast.probabilityFinishes(cut.ends);
   const verdict = probability === undefined ? undefined : dieVerdict({ probability, required });
   const what = `${connectionText(cut.connection)} in ${materialWords(cut.material)}`;
@@ -22,12 +36,10 @@ export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolI
       <div className="stack">
         {verdict ? <DieMark verdict={verdict} size="l" alarm={verdict === 'swap'} /> : null}
         <Figure
-          value={
-            forecast.safeEnds === 0 ? 'No end is safe' : `${count(floorEnds(forecast.safeEnds), 'end')} safe`
-          }
+          value={safe === 0 ? 'No end is safe' : `${count(floorEnds(safe), 'end')} safe`}
           note={
             <>
-              {floorEnds(forecast.likelyEnds)} likely
+              at {percent(confidence)}, {floorEnds(forecast.likelyEnds)} likely
               {cut.ends !== undefined && probability !== undefined
                 ? `. ${cut.line ? `Job ${cut.line.id}` : 'This work'} needs ${cut.ends}: ${chanceWords(probability)} that it finishes, ${percent(required)} is asked for.`
                 : '.'}
@@ -35,12 +47,13 @@ export function VerdictPanel({ outlook, toolId, cut }: { outlook: Outlook; toolI
           }
         />
         <LifeBand
-          low={forecast.safeEnds}
+          low={Math.min(safe, forecast.likelyEnds)}
           median={forecast.likelyEnds}
           high={forecast.highEnds}
           need={cut.ends}
           words="hidden"
         />
+        <SureChoice toolId={toolId} cut={cut} confidence={confidence} required={required} />
         <p className="quiet">
           {reasonSentence(forecast.reasons, materialWords(cut.material), forecast.lastLook)}
         </p>

@@ -1,5 +1,5 @@
 import { materialWords } from '@/app/_shared/words/material-words';
-import type { Outlook } from '@/lib/outlook/outlook';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { connectionText } from '@/lib/shop/connection-text';
 import { idSizeText } from '@/lib/shop/id-size-text';
 import type { Part } from '@/lib/shop/part';
@@ -22,8 +22,8 @@ export interface PartChoice {
 type Asked = Readonly<Record<string, string | string[] | undefined>>;
 
 /** The part that the address asks for, by itself or by the order it comes on. */
-export function choosePart(outlook: Outlook, asked: Asked): PartChoice | undefined {
-  const { parts, orders, connections, materials, tools } = outlook.facts;
+export function choosePart(facts: ShopFacts, asked: Asked): PartChoice | undefined {
+  const { parts, orders, connections, materials, tools } = facts;
   const order = orders.find(({ id }) => id === asked.order);
   const part = parts.find(({ id }) => id === (order?.partId ?? asked.part));
   if (part === undefined) return undefined;

@@ -69,13 +69,30 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
                 ]}
               />
             )}
+            {fieldError(state, 'hand') === undefined ? null : (
+              <label className="check">
+                <input type="checkbox" name="takeWrongHand" /> It really is so: take it into quarantine, to be
+                sent back
+              </label>
+            )}
+            <Choice
+              name="certificate"
+              legend="Its certificate"
+              hint="Missing or wrong: it is received into quarantine until that is settled"
+              defaultValue={typedOr(state, 'certificate', 'in-order')}
+              options={[
+                { value: 'in-order', label: 'in order, or none is asked' },
+                { value: 'missing', label: 'missing' },
+                { value: 'wrong', label: 'not the right one' },
+              ]}
+            />
             {choice.calibrated ? (
               <Field
                 name="dueOnDay"
                 label="Calibration due"
                 type="date"
-                hint="From its certificate; good to the end of that day"
-                required
+                hint="From its certificate; good to the end of that day. Empty only without a certificate"
+                optional
                 defaultValue={typedOr(state, 'dueOnDay', '')}
                 error={fieldError(state, 'dueOnDay')}
               />

@@ -4,6 +4,7 @@ import { Breadcrumb, ButtonLink, TitleBlock } from '@/app/_shared/ui';
 import { endsWords } from '@/app/plan/_parts/line-item';
 import type { PlanRow } from '@/app/plan/_parts/plan-rows';
 import { SizeWords } from '@/app/plan/_parts/size-drawing';
+import { DUTY_LABEL } from '@/lib/shop/duty';
 import type { Operation } from '@/lib/shop/vocabulary';
 
 const WORK: Record<Operation, string> = { cone: 'cone', thread: 'thread', assemble: 'assemble' };
@@ -24,6 +25,9 @@ export function LineHead({ row, today }: { readonly row: PlanRow; readonly today
           { label: 'Start', value: inDays(line.startOnDay, today) },
           { label: 'Due', value: inDays(line.dueOnDay, today) },
           { label: 'Value', value: line.value === 'precious' ? 'cannot be remade' : 'can be remade' },
+          ...(line.duty === undefined || line.duty === 'ordinary'
+            ? []
+            : [{ label: 'For', value: DUTY_LABEL[line.duty] }]),
         ]}
         actions={
           <ButtonLink href={`/plan/jobs/${encodeURIComponent(line.jobId)}`}>

@@ -1,0 +1,71 @@
+import { chanceWords, count, ends } from '@/app/_shared/format';
+import { DieMark, ToolId } from '@/app/_shared/ui';
+import type { BenchEdge, BenchLine } from '@/lib/bench/bench-snapshot';
+import type { EdgeAnswer } from '@/lib/bench/edge-answer';
+import styles from './bench.module.css';
+
+/** More adjustments than this: a split die has been followed far enough. Common practice, no source. */
+const ADJUSTMENTS_MANY = 3;
+
+interface EdgeCardProps {
+  readonly line: BenchLine;
+  readonly edge: BenchEdge;
+  readonly answer: EdgeAnswer;
+  readonly others: readonly BenchEdge[];
+  readonly onChoose: (toolId: string) => void;
+}
+
+/** The answer, readable at arm's length: will it finish this work, why, and is everything else in order. */
+export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps) {
+  const stops = [edge, ...line.gauges, ...line.fluids].flatMap(({ stop }) => stop ?? []);
+  const minds = [...line.gauges, ...line.fluids].flatMap(({ mind }) => mind ?? []);
+  const isThread = edge.operation === 'thread';
+  const noGauge = isThread && !line.gauges.some(({ role }) => role === 'go-ring');
+  return (
+    <section className={styles.card} aria-label={`${edge.toolId} for this work`}>
+      <p className={styles.tool}>
+        <ToolId id={edge.toolId} />
+      </p>
+      {answer.verdict === null ? null : (
+        <p className={styles.verdict}>
+          <DieMark verdict={answer.verdict} size="l" alarm={answer.verdict === 'swap'} />
+        </p>
+      )}
+      <p className={styles.figures}>{figures(answer)}</p>
+      {answer.chance === null ? null : (
+        <p className="quiet">
+          {chanceWords(answer.chance)} that it lasts. An estimate from counts: look at the edge, too.
+        </p>
+      )}
+      {edge.adjustments > ADJUSTMENTS_MANY ? (
+        <p className="quiet">Adjusted {count(edge.adjustments, 'time')}: better retired.</p>
+      ) : null}
+      {stops.length === 0 && minds.length === 0 ? (
+        <p className={styles.fine}>
+          {noGauge ? 'No GO ring is out for this line.' : 'Gauges and fluid in order.'}
+        </p>
+      ) : null}
+      {stops.map((sentence) => (
+        <p key={sentence} className={styles.stopLine}>
+          <b>Stop.</b> {sentence}
+        </p>
+      ))}
+      {minds.map((sentence) => (
+        <p key={sentence} className="quiet">
+          {sentence}
+        </p>
+      ))}
+      {others.map(({ toolId }) => (
+        <button key={toolId} type="button" className={styles.other} onClick={() => onChoose(toolId)}>
+          Cut with {toolId}
+        </button>
+      ))}
+    </section>
+  );
+}
+
+function figures({ safeEnds, likelyEnds, endsToCut }: EdgeAnswer): string {
+  const asked = endsToCut === 0 ? 'all of this line is cut' : `this work needs ${endsToCut} more`;
+  if (safeEnds === null || likelyEnds === null) return `No figure for it; ${asked}.`;
+  return `${ends(safeEnds)} safe, ${ends(likelyEnds)} likely; ${asked}.`;
+}

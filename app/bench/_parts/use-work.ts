@@ -1,0 +1,113 @@
+'use client';
+
+import { useRef, useState } from 'react';
+import { newDeviceId } from '@/app/_shared/form/device-id';
+import type { BenchLine } from '@/lib/bench/bench-snapshot';
+import { type BenchPress, type BenchTally, benchTallies } from '@/lib/bench/bench-tally';
+import type { CountedEnds } from '@/lib/bench/edge-answer';
+import { type BenchEntry, BenchEntrySchema, type Stop } from '@/lib/shop/bench-input';
+import type { BenchState } from '../_offline/bench-store';
+import { keepSession, moveToOutbox, takeFromOutbox } from '../_offline/bench-store';
+import type { Bench } from '../_offline/use-bench';
+
+const UNDO_MS = 10_000;
+
+/** Something just done that can still be taken back. */
+export interface Undoable {
+  readonly what: string;
+  readonly untilMs: number;
+  readonly undo: () => Promise<void>;
+}
+
+export interface Work {
+  readonly presses: readonly BenchPress[];
+  readonly undoable: Undoable | undefined;
+  readonly dropUndo: () => void;
+  readonly countedOn: (toolId: string) => readonly CountedEnds[];
+  readonly press: (press: BenchPress) => Promise<void>;
+  readonly stop: (toolId: string, how: Stop) => Promise<void>;
+  readonly finish: (tallies: readonly BenchTally[]) => Promise<void>;
+}
+
+/** The work in hand on one line: kept on the device at every press, and handed to what waits to be sent. */
+export function useWork(bench: Bench, state: BenchState, line: BenchLine): Work {
+  const [undoable, setUndoable] = useState<Undoable>();
+  const kept = state.sessions.find(({ lineId }) => lineId === line.id)?.presses ?? [];
+  // Presses follow each other faster than the store is read again.
+  const latest = useRef<{ seen: readonly BenchPress[]; presses: readonly BenchPress[] }>({
+    seen: kept,
+    presses: kept,
+  });
+  if (latest.current.seen !== kept) latest.current = { seen: kept, presses: kept };
+  const { presses } = latest.current;
+
+  const keep = async (next: readonly BenchPress[]) => {
+    latest.current = { ...latest.current, presses: next };
+    await keepSession({ lineId: line.id, presses: next });
+    await bench.reread();
+  };
+  const offer = (what: string, undo: () => Promise<void>) =>
+    setUndoable({ what, undo, untilMs: Date.now() + UNDO_MS });
+
+  const hand = async (entries: readonly BenchEntry[], left: readonly BenchPress[], what: string) => {
+    const before = latest.current.presses;
+    const heldUntilMs = Date.now() + UNDO_MS;
+    latest.current = { ...latest.current, presses: left };
+    await moveToOutbox(
+      { lineId: line.id, presses: left },
+      entries.map((entry) => ({ entry, heldUntilMs })),
+    );
+    await bench.reread();
+    offer(what, async () => {
+      const ids = entries.map(({ entryId }) => entryId);
+      await takeFromOutbox(ids, { lineId: line.id, presses: before });
+      await bench.reread();
+    });
+  };
+
+  return {
+    presses,
+    undoable,
+    dropUndo: () => setUndoable(undefined),
+    countedOn: (toolId) => [
+      ...benchTallies(presses).filter((tally) => tally.toolId === toolId),
+      ...state.outbox.flatMap(({ entry }) =>
+        entry.kind === 'cut' && entry.toolId === toolId ? [entry] : [],
+      ),
+      ...state.sent.filter((sent) => sent.toolId === toolId),
+    ],
+    press: async (press) => {
+      const before = latest.current.presses;
+      await keep([...before, press]);
+      offer(pressWords(press), () => keep(before));
+    },
+    stop: async (toolId, how) => {
+      const mine = benchTallies(presses).filter((tally) => tally.toolId === toolId);
+      const stopped: BenchEntry = {
+        ...{ kind: 'stop', toolId, how },
+        ...{ entryId: newDeviceId(), deviceAtMs: Date.now() },
+      };
+      const left = presses.filter((press) => press.toolId !== toolId);
+      await hand([...mine.map((tally) => cutEntry(tally, line)), stopped], left, `${toolId} stopped`);
+    },
+    finish: async (tallies) => {
+      const entries = tallies.filter(({ ends }) => ends > 0).map((tally) => cutEntry(tally, line));
+      await hand(entries, [], 'Finished');
+    },
+  };
+}
+
+function pressWords(press: BenchPress): string {
+  if (press.kind === 'reject') return 'One end rejected';
+  return press.ends > 0 ? `+${press.ends}` : String(press.ends).replace('-', '−');
+}
+
+function cutEntry({ toolId, ends, goodEnds, rejects }: BenchTally, line: BenchLine): BenchEntry {
+  return BenchEntrySchema.parse({
+    kind: 'cut',
+    ...{ entryId: newDeviceId(), deviceAtMs: Date.now() },
+    ...{ toolId, ends, goodEnds, rejects: [...rejects] },
+    ...{ connectionId: line.connection.id, materialId: line.materialId, heat: line.heat, jobLineId: line.id },
+    fluidId: line.fluids[0]?.toolId ?? null,
+  });
+}

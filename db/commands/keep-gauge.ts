@@ -1,0 +1,61 @@
+import type { Permit } from '../../lib/access/permit';
+import { decideCheck, hasDayCome } from '../../lib/gauge/decide-check';
+import type { Refusal, Result } from '../../lib/result';
+import { refuse } from '../../lib/result';
+import type { CheckGauge, DropGauge, SetGaugeInterval } from '../../lib/shop/gauge-input';
+import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import type { Db } from '../open';
+import { findToolId, recordToolEntry } from './tool-entry';
+
+/** Writes down a check of a gauge in the shop. Passed and documented it is evidence; failed it sets the gauge aside. */
+export function checkGauge(
+  db: Db,
+  permit: Permit<'check-gauge'>,
+  input: CheckGauge,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const { onDay, result, qualifies } = input;
+  const againstToolId =
+    input.againstToolId === null ? null : (findToolId(db, input.againstToolId) ?? input.againstToolId);
+  const payload = { onDay, result, qualifies, againstToolId };
+  return recordToolEntry(db, permit, input, env, { kind: 'gauge-checked', payload }, (ledger, toolId) => {
+    if (!hasDayCome(onDay, env.nowMs)) return refuse('day', 'That day has not come yet.', 'onDay');
+    const gauge = candidateOf(ledger, toolId);
+    if (gauge === undefined) return refuse('unknown-tool', `No tool ${toolId} is in the record.`, 'toolId');
+    const master = againstToolId === null ? undefined : candidateOf(ledger, againstToolId);
+    return decideCheck(gauge, payload, master);
+  });
+}
+
+/** Sets a gauge aside after a knock: one tap, nothing asked. */
+export function dropGauge(
+  db: Db,
+  permit: Permit<'set-aside-gauge'>,
+  input: DropGauge,
+  env: Env,
+): Result<Recorded, Refusal> {
+  return recordToolEntry(db, permit, input, env, {
+    kind: 'gauge-dropped',
+    payload: { onDay: input.onDay },
+  });
+}
+
+/** Sets how long a calibration of a gauge is good for: a person's decision, with their name and a reason. */
+export function setGaugeInterval(
+  db: Db,
+  permit: Permit<'set-gauge-interval'>,
+  input: SetGaugeInterval,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const { intervalDays, intervalEnds, method } = input;
+  const payload = { intervalDays, intervalEnds, method };
+  return recordToolEntry(db, permit, input, env, { kind: 'gauge-interval-set', payload });
+}
+
+function candidateOf(ledger: Ledger, toolId: string) {
+  const tool = ledger.find('tool', toolId);
+  if (tool === undefined) return undefined;
+  const fitsConnectionIds = ledger.find('part', tool.partId)?.fitsConnectionIds ?? [];
+  const { id, role, state, dueOnDay } = tool;
+  return { id, role, state, dueOnDay, fitsConnectionIds };
+}

@@ -1,0 +1,131 @@
+import type { z } from 'zod';
+import type { Actor } from '../../lib/access/actor';
+import { permit } from '../../lib/access/permit';
+import { ok, type Refusal, type Result, refuse } from '../../lib/result';
+import { type BenchEntry, BenchEntrySchema, STOPS } from '../../lib/shop/bench-input';
+import { entryIdField } from '../../lib/shop/field';
+import { tidyToolId } from '../../lib/shop/tool-id';
+import { derivedId } from '../ledger/derived-id';
+import { findEntryRow } from '../ledger/entry-row';
+import type { Env, Recorded } from '../ledger/ledger';
+import type { Db } from '../open';
+import { findTool } from '../queries/tools';
+import { returnTool } from './issue-tool';
+import { raiseConflict } from './keep-conflicts';
+import { logCut } from './log-cut';
+import { moveTool } from './move-tool';
+
+/** What came of one entry of a bench: counted now, counted before, or kept as a conflict for a person to settle. */
+export interface BenchAnswer {
+  readonly entryId: string;
+  readonly outcome: 'recorded' | 'already' | 'conflict';
+  readonly sentence: string;
+}
+
+/**
+ * Takes one entry that a bench made, perhaps hours ago: the same command as at any screen, with the clock set right. What
+ * the record cannot take, or cannot read, is kept as a conflict, once; sending it again changes nothing and says so.
+ * Refuses, so that the bench keeps it, only where nobody may enter anything now.
+ */
+export function takeBenchEntry(
+  db: Db,
+  actor: Actor | null,
+  sent: unknown,
+  clock: { readonly behindMs: number; readonly nowMs: number },
+): Result<BenchAnswer, Refusal> {
+  const leave = permit(actor, 'log-cut');
+  if (!leave.ok) return leave;
+  const parsed = BenchEntrySchema.safeParse(sent);
+  const stamp = stampOf(sent, clock.nowMs);
+  if (!parsed.success && stamp === undefined)
+    return refuse('input', 'An entry of the bench has no ID of its own and cannot be kept.');
+  const { entryId, deviceAtMs } = parsed.data ?? (stamp as Stamp);
+  const id = derivedId(entryId, 'conflict');
+  if (findEntryRow(db.$client, id) !== undefined)
+    return ok({ entryId, outcome: 'conflict', sentence: 'Kept for somebody to settle.' });
+  const done = parsed.success ? run(db, actor, parsed.data, clock) : unreadable(parsed.error);
+  if (done.ok) {
+    const outcome = done.value.alreadyRecorded ? 'already' : 'recorded';
+    const sentence = outcome === 'already' ? 'Already recorded; nothing was counted twice.' : '';
+    return ok({ entryId, outcome, sentence });
+  }
+  if (!isConflict(done.refusal)) return done;
+  const { sentence } = done.refusal;
+  const toolId = tidyToolId(parsed.data?.toolId ?? '');
+  const what = parsed.success ? benchWords(parsed.data) : 'an entry that cannot be read';
+  const conflict = { toolId, what, sentence, sent: keptText(parsed.data ?? sent) };
+  const raised = raiseConflict(db, leave.value, { id, deviceAtMs, conflict }, clock);
+  return raised.ok ? ok({ entryId, outcome: 'conflict', sentence }) : raised;
+}
+
+/** An entry is a few hundred characters; one that is longer is kept in part, as a text. */
+const SENT_MAX = 4000;
+
+function keptText(sent: unknown): string {
+  const json = JSON.stringify(sent);
+  return json.length <= SENT_MAX ? json : JSON.stringify(json.slice(0, SENT_MAX));
+}
+
+interface Stamp {
+  readonly entryId: string;
+  readonly deviceAtMs: number;
+}
+
+/** The ID and the moment of something that cannot be read otherwise. */
+function stampOf(sent: unknown, nowMs: number): Stamp | undefined {
+  const entryId = entryIdField.safeParse((sent as { entryId?: unknown } | null)?.entryId);
+  return entryId.success ? { entryId: entryId.data, deviceAtMs: nowMs } : undefined;
+}
+
+function unreadable(error: z.ZodError): Result<never, Refusal> {
+  return refuse('input', error.issues[0]?.message ?? 'This entry cannot be read.');
+}
+
+function run(
+  db: Db,
+  actor: Actor | null,
+  entry: BenchEntry,
+  { behindMs, nowMs }: { readonly behindMs: number; readonly nowMs: number },
+): Result<Recorded, Refusal> {
+  const env: Env = { nowMs };
+  if (entry.kind === 'cut') {
+    const { kind: _, ...input } = entry;
+    const cutAtMs = Math.min((input.cutAtMs ?? input.deviceAtMs) + Math.round(behindMs), nowMs);
+    const leave = permit(actor, 'log-cut');
+    return leave.ok ? logCut(db, leave.value, { ...input, cutAtMs }, env) : leave;
+  }
+  return stop(db, actor, entry, env);
+}
+
+/** A tool stopped at the bench: it comes back damaged and waits in quarantine, its pieces owed where some broke off. */
+function stop(
+  db: Db,
+  actor: Actor | null,
+  { entryId, deviceAtMs, toolId, how }: Extract<BenchEntry, { kind: 'stop' }>,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const why = STOPS.find(({ code }) => code === how) ?? STOPS[0];
+  const about = { entryId, deviceAtMs, toolId, reason: `stopped: ${why.label.toLowerCase()}` };
+  const sentAsReturn = findEntryRow(db.$client, entryId)?.kind === 'tool-returned';
+  if (sentAsReturn || findTool(db, toolId)?.state === 'issued') {
+    const leave = permit(actor, 'return-tool');
+    const pieces = why.pieces ? ({ pieces: 'owed' } as const) : {};
+    return leave.ok ? returnTool(db, leave.value, { ...about, condition: 'damaged', ...pieces }, env) : leave;
+  }
+  const leave = permit(actor, 'move-tool');
+  return leave.ok ? moveTool(db, leave.value, { ...about, to: 'quarantined', backOnDay: null }, env) : leave;
+}
+
+/** Whoever is nobody, or a disk that is full, is no conflict: the bench keeps the entry and sends it again. */
+function isConflict({ code }: Refusal): boolean {
+  return code !== 'who' && code !== 'disk-full' && code !== 'busy' && code !== 'read-only';
+}
+
+/** What was entered, in shop words, for the screen that settles conflicts. */
+export function benchWords(entry: BenchEntry): string {
+  const tool = tidyToolId(entry.toolId);
+  if (entry.kind === 'stop')
+    return `${tool} stopped: ${(STOPS.find(({ code }) => code === entry.how) ?? STOPS[0]).label.toLowerCase()}`;
+  const line = entry.jobLineId === null ? '' : `, for ${entry.jobLineId}`;
+  return `${entry.ends} ends cut with ${tool}, ${entry.goodEnds} good${line}`;
+}

@@ -1,0 +1,2 @@
+export * from './caution';
+export { CAUTIONS, cautionsAt, serviceCautionPlaces } from './cautions';

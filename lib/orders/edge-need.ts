@@ -1,0 +1,172 @@
+import { daysBetween } from '../calendar/day';
+import { type QueuedLine, queueLines } from '../capability/line-order';
+import type { Arrival, Fits, PlanLine, SetItem } from '../capability/plan-input';
+import type { Ensemble } from '../ensemble/build-ensemble';
+import {
+  demandOf,
+  planArrivals,
+  planConnections,
+  planLines,
+  referenceMaterialId,
+  setItems,
+} from '../outlook/plan-facts';
+import type { ShopFacts } from '../outlook/shop-facts';
+import type { Part } from '../shop/part';
+import { EDGE_KINDS, type EdgeKind } from '../shop/vocabulary';
+import { choosePart } from './choose-part';
+import { type NeedLine, type NeedSource, type NeedWalk, walkNeed } from './need-walk';
+
+/** What one kind of edge is needed for: the plan's lines, the parts that would be bought for them, and the walk. */
+export interface EdgeNeed {
+  readonly kind: EdgeKind;
+  readonly parts: readonly Part[];
+  readonly lines: readonly NeedLine[];
+  readonly sources: readonly NeedSource[];
+  readonly walk: NeedWalk;
+}
+
+const OPERATION = { blade: 'cone', die: 'thread' } as const;
+
+/** When open orders count: on the days drawn for them, or as if they were here (how many more must be bought at all). */
+export type OrdersCount = 'as-drawn' | 'as-here';
+
+/**
+ * How many new blades and dies the plan needs, of which part and when, from what is in hand and on its way: the same
+ * futures as every other screen. Tools quarantined or out for calibration count for nothing until somebody decides; a
+ * blade out for regrind counts from the day it is expected back.
+ */
+export function edgeNeeds(facts: ShopFacts, ensemble: Ensemble, orders: OrdersCount): EdgeNeed[] {
+  const planned = planLines(facts).filter(({ endsToMake: ends }) => ends > 0);
+  const lines = [...planned, ...paceLines(facts)];
+  const queue = queueLines(lines, planConnections(facts), facts.today).filter(
+    ({ hasTableRow }) => hasTableRow,
+  );
+  return EDGE_KINDS.map((kind) => edgeNeed(kind, queue, { facts, ensemble, orders }));
+}
+
+/** Sizes cut of late, asked for nothing: so that what is left for work nobody has planned yet is known of them too. */
+function paceLines(facts: ShopFacts): PlanLine[] {
+  const settings = { dropsPerMl: undefined, wasteFactor: undefined };
+  return facts.connections
+    .filter(({ id }) => facts.recentUse?.some(({ connectionId }) => connectionId === id))
+    .map((connection) => ({
+      ...{ lineId: `${PACE}${connection.id}`, jobId: '', connectionId: connection.id, endsToMake: 0 },
+      ...{ materialId: referenceMaterialId(facts), operations: ['cone', 'thread'] as const },
+      ...{ startOnDay: LAST_DAY, dueOnDay: LAST_DAY },
+      ...demandOf(connection, ['cone', 'thread'], settings),
+    }));
+}
+
+/** What the lines that only ask are called: no line of the plan has a blank in its id. */
+const PACE = 'pace of ';
+/** Behind every line of the plan. */
+const LAST_DAY = '2199-12-31';
+
+interface Asked {
+  readonly facts: ShopFacts;
+  readonly ensemble: Ensemble;
+  readonly orders: OrdersCount;
+}
+
+function edgeNeed(kind: EdgeKind, queue: readonly QueuedLine[], asked: Asked): EdgeNeed {
+  const { facts, ensemble } = asked;
+  const candidates = queue.flatMap((queued) => needLine(kind, queued, facts, ensemble));
+  const chosen = candidates.map(({ queued }) =>
+    choosePart(kind, { connectionId: queued.line.connectionId, hand: queued.hand }, facts),
+  );
+  const parts = facts.parts.filter((part) => chosen.includes(part));
+  const lines = candidates.map(({ line }, i) => ({
+    ...line,
+    part: parts.indexOf(chosen[i] as Part),
+  }));
+  const queued = candidates.map((candidate) => candidate.queued);
+  const sources = [...toolSources(kind, queued, facts, ensemble), ...orderSources(kind, queued, asked)];
+  const onOrder = parts.map(({ id }) => piecesOnOrder(facts, id));
+  const walk = walkNeed({
+    ...{ lines, sources, partCount: parts.length, drawCount: ensemble.drawCount },
+    newLife: (part, index) => ensemble.newLife(parts[part]?.id ?? '', (onOrder[part] ?? 0) + index),
+  });
+  return { kind, parts, lines, sources, walk };
+}
+
+/** Pieces of a part still to come: new lives are numbered behind them, as the plan check numbers them. */
+export function piecesOnOrder({ orders }: Pick<ShopFacts, 'orders'>, partId: string): number {
+  return orders.reduce(
+    (sum, order) => sum + (order.partId === partId ? order.quantity - order.receivedQuantity : 0),
+    0,
+  );
+}
+
+function needLine(
+  kind: EdgeKind,
+  queued: QueuedLine,
+  { today }: ShopFacts,
+  ensemble: Ensemble,
+): { readonly queued: QueuedLine; readonly line: NeedLine }[] {
+  const { line, startOnDay, dueOnDay } = queued;
+  const exposurePerEnd = line.exposurePerEnd[OPERATION[kind]];
+  const weights = ensemble.materialFactor(kind, line.materialId);
+  if (exposurePerEnd === undefined || weights === undefined) return [];
+  const days = { startInDays: daysBetween(today, startOnDay), dueInDays: daysBetween(today, dueOnDay) };
+  const amount = exposurePerEnd * line.endsToMake;
+  return [{ queued, line: { lineId: line.lineId, ...days, amount, weights, part: -1 } }];
+}
+
+function toolSources(
+  kind: EdgeKind,
+  queue: readonly QueuedLine[],
+  facts: ShopFacts,
+  ensemble: Ensemble,
+): NeedSource[] {
+  return setItems(facts).flatMap((item): NeedSource[] => {
+    const life = item.role === kind ? ensemble.residualLife(item.toolId) : undefined;
+    const freeInDays = freeIn(item, facts.today);
+    if (life === undefined || freeInDays === null) return [];
+    return [{ serves: servedBy(kind, item, queue), freeInDays, life }];
+  });
+}
+
+/** Days until a tool can be counted on; null where nobody knows. */
+function freeIn({ state, backOnDay }: SetItem, today: string): number | null {
+  if (state === 'in-crib' || state === 'issued') return 0;
+  if (state !== 'regrind' || backOnDay == null || backOnDay < today) return null;
+  return daysBetween(today, backOnDay);
+}
+
+function orderSources(
+  kind: EdgeKind,
+  queue: readonly QueuedLine[],
+  { facts, ensemble, orders }: Asked,
+): NeedSource[] {
+  const counts = new Map<string, number>();
+  const coming = [...planArrivals(facts)].sort((a, b) => (a.orderId < b.orderId ? -1 : 1));
+  return coming.flatMap((arrival): NeedSource[] => {
+    const first = counts.get(arrival.partId) ?? 0;
+    counts.set(arrival.partId, first + arrival.quantity);
+    if (arrival.role !== kind) return [];
+    const life = new Float64Array(ensemble.drawCount);
+    for (let piece = 0; piece < arrival.quantity; piece++) {
+      const more = ensemble.newLife(arrival.partId, first + piece);
+      for (let k = 0; k < life.length; k++) life[k] = (life[k] as number) + (more?.[k] ?? 0);
+    }
+    const freeInDays = orders === 'as-here' ? 0 : arrivalIn(arrival, facts.today);
+    return [{ serves: servedBy(kind, arrival, queue), freeInDays, life }];
+  });
+}
+
+/** Days until an order is there: drawn where its supplier's word is on record, else as stated; late without word: never. */
+function arrivalIn({ arrivalDayDraws, expectedOnDay }: Arrival, today: string): number | ArrayLike<number> {
+  if (arrivalDayDraws !== undefined) return arrivalDayDraws;
+  return expectedOnDay < today ? Number.POSITIVE_INFINITY : daysBetween(today, expectedOnDay);
+}
+
+function servedBy(
+  kind: EdgeKind,
+  { fitsConnectionIds: fits, hand }: { readonly fitsConnectionIds: Fits; readonly hand?: string | undefined },
+  queue: readonly QueuedLine[],
+): number[] {
+  return queue.flatMap(({ line, hand: wanted }, i) => {
+    const fit = fits === 'all' || fits.includes(line.connectionId);
+    return fit && (kind !== 'die' || hand === wanted) ? [i] : [];
+  });
+}

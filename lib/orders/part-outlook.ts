@@ -1,0 +1,87 @@
+import type { Ensemble } from '../ensemble/build-ensemble';
+import { requiredProbability } from '../outlook/plan-facts';
+import type { ShopFacts } from '../outlook/shop-facts';
+import type { Part } from '../shop/part';
+import type { EdgeKind } from '../shop/vocabulary';
+import { type EdgeNeed, edgeNeeds, piecesOnOrder } from './edge-need';
+import { pacePerDay } from './pace';
+import type { PartNeed } from './part-need';
+import { mergeNeeds, unplannedNeed } from './unplanned-need';
+
+/** What one part is needed for over a horizon: by the plan, and with what nobody has planned yet. */
+export interface PartOutlook {
+  readonly part: Part;
+  readonly kind: EdgeKind;
+  readonly horizonDays: number;
+  /** New pieces that the plan's lines need beyond what is here and on order. */
+  readonly planned: PartNeed;
+  /** The same with the work that the log's pace says comes beyond the books. */
+  readonly total: PartNeed;
+  /** How sure the shop wants to be: of the most precious line that it serves. */
+  readonly service: number;
+  /** Lines that run out of this kind of edge in some draw: the share of draws, and the day in each. */
+  readonly lines: readonly { readonly lineId: string; readonly shortDays: Float64Array }[];
+  readonly onOrder: number;
+  readonly drafted: number;
+}
+
+/** Every blade and die part that the plan or the log's pace asks for, with what is needed of it within the horizon. */
+export function partOutlooks(facts: ShopFacts, ensemble: Ensemble, horizonDays: number): PartOutlook[] {
+  return edgeNeeds(facts, ensemble, 'as-here').flatMap((need) =>
+    need.parts.map((part, p) => outlookOf(need, p, part, { facts, ensemble, horizonDays })),
+  );
+}
+
+interface Asked {
+  readonly facts: ShopFacts;
+  readonly ensemble: Ensemble;
+  readonly horizonDays: number;
+}
+
+function outlookOf(need: EdgeNeed, p: number, part: Part, asked: Asked): PartOutlook {
+  const { facts, ensemble, horizonDays } = asked;
+  const { drawCount } = ensemble;
+  const planned = need.walk.parts[p]?.needDays ?? [];
+  const mine = need.lines.flatMap((line, i) => (line.part === p ? [{ line, i }] : []));
+  const onOrder = piecesOnOrder(facts, part.id);
+  const unplanned = unplannedNeed({
+    key: part.id,
+    paceExposure: pacePerDay(need.kind, part.id, facts, ensemble).map((perDay) => perDay * horizonDays),
+    bookedExposure: booked(need, p, horizonDays, drawCount),
+    leftOver: need.walk.parts[p]?.leftOver ?? [],
+    newLife: ensemble.newLife(part.id, onOrder + planned.length) ?? [],
+    ...{ horizonDays, drawCount },
+  });
+  const name = { partId: part.id, drawCount };
+  return {
+    ...{ part, kind: need.kind, horizonDays, onOrder },
+    planned: { ...name, needDays: planned },
+    total: { ...name, needDays: mergeNeeds(planned, unplanned, drawCount) },
+    service: serviceOf(
+      facts,
+      mine.map(({ line }) => line.lineId),
+    ),
+    lines: mine.flatMap(({ line, i }) => {
+      const shortDays = need.walk.shortDays[i];
+      return shortDays?.some(Number.isFinite) ? [{ lineId: line.lineId, shortDays }] : [];
+    }),
+    drafted: (facts.drafts ?? []).reduce(
+      (sum, draft) => sum + (draft.partId === part.id ? draft.quantity : 0),
+      0,
+    ),
+  };
+}
+
+function booked({ lines }: EdgeNeed, p: number, horizonDays: number, drawCount: number): Float64Array {
+  const sum = new Float64Array(drawCount);
+  for (const { part, startInDays, amount, weights } of lines) {
+    if (part !== p || startInDays > horizonDays) continue;
+    for (let k = 0; k < drawCount; k++) sum[k] = (sum[k] as number) + amount * (weights[k] as number);
+  }
+  return sum;
+}
+
+function serviceOf(facts: ShopFacts, lineIds: readonly string[]): number {
+  const precious = facts.lines.some(({ id, value }) => value === 'precious' && lineIds.includes(id));
+  return requiredProbability(facts.shop, precious ? 'precious' : 'ordinary');
+}

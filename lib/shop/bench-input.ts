@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { LogCutInput } from './command-input';
+import { entryIdField, form, listField, measureField, momentField, textField } from './field';
+
+/** Why somebody stopped: one tap, no blame. Common practice, no source. */
+export const STOPS = [
+  { code: 'broken', label: 'Broken', pieces: true },
+  { code: 'chipped', label: 'Chipped', pieces: true },
+  { code: 'hard', label: 'Turns hard', pieces: false },
+  { code: 'dropped', label: 'Dropped', pieces: false },
+] as const;
+export type Stop = (typeof STOPS)[number]['code'];
+
+const CutEntry = LogCutInput.extend({ kind: z.literal('cut') });
+const StopEntry = form({
+  kind: z.literal('stop'),
+  entryId: entryIdField,
+  deviceAtMs: momentField('The device’s clock'),
+  toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.'),
+  how: z.enum(
+    STOPS.map(({ code }) => code),
+    { error: 'Say why it was stopped.' },
+  ),
+});
+
+/** One entry that a bench made, perhaps without network. */
+export const BenchEntrySchema = z.discriminatedUnion('kind', [CutEntry, StopEntry], {
+  error: 'This entry cannot be read.',
+});
+export type BenchEntry = z.output<typeof BenchEntrySchema>;
+
+/** What a bench sends: its entries in the order in which they were made, and how far its clock is off. */
+export const BenchBatchSchema = form({
+  /** Server clock less device clock, as the device last saw it. Added to the moments of the entries. */
+  clockBehindMs: measureField('The clock’s error', { min: -1e12, max: 1e12 }),
+  entries: listField('The entries', z.unknown(), 500),
+});
+export type BenchBatch = z.output<typeof BenchBatchSchema>;

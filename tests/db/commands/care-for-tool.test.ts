@@ -1,0 +1,152 @@
+import { beforeEach, expect, it } from 'vitest';
+import { accountPieces, adjustDie, checkFirstOff, freeTool, reserveTool } from '@/db/commands/care-for-tool';
+import { setNoun } from '@/db/commands/set-noun';
+import type { Db } from '@/db/open';
+import type { Actor } from '@/lib/access/actor';
+import * as input from '@/lib/shop/kit-input';
+import {
+  BLADE,
+  DIE,
+  ENV,
+  entered,
+  envelope,
+  may,
+  must,
+  part,
+  RING,
+  receive,
+  sentence,
+  testShop,
+} from '../../support/db';
+import { LEE, THREADS_JOB } from '../../support/kit-shop';
+import { replayedEqualsKept } from '../../support/replayed';
+import { row, sender } from '../../support/send';
+
+let db: Db;
+let send: ReturnType<typeof sender>;
+
+// source: hand. The rules are those of TRADE §1.5 and its questions 5, 20 and 30.
+beforeEach(() => {
+  db = testShop();
+  send = sender(db);
+  receive(db, 'D-56-01', DIE);
+  must(send.plan(THREADS_JOB));
+});
+
+const on = '2026-03-02';
+const reserve = (toolId: string, jobLineId = 'J-7.1', untilDay = '2026-03-06') =>
+  reserveTool(
+    db,
+    may('issue-tool'),
+    input.ReserveToolInput.parse({ ...entered(), toolId, jobLineId, untilDay }),
+    ENV,
+  );
+const free = (toolId: string) =>
+  freeTool(db, may('issue-tool'), input.FreeToolInput.parse({ ...entered(), toolId }), ENV);
+const pieces = (toolId: string, allFound: boolean, actor?: Actor) =>
+  accountPieces(
+    db,
+    may('return-tool', actor),
+    input.AccountPiecesInput.parse({ ...entered(), toolId, allFound, where: 'in the bore, with a light' }),
+    ENV,
+  );
+const adjust = (toolId: string) =>
+  adjustDie(
+    db,
+    may('read-edge'),
+    input.AdjustDieInput.parse({ ...entered(), toolId, direction: 'closed', amount: 'a touch', onDay: on }),
+    ENV,
+  );
+const firstOff = (toolId: string, result: 'pass' | 'fail', gaugeIds: string[] = []) =>
+  checkFirstOff(
+    db,
+    may('read-edge'),
+    input.CheckFirstOffInput.parse({ ...entered(), toolId, result, onDay: on, gaugeIds }),
+    ENV,
+  );
+
+it('Q5: a die kept for one line goes to no other until the day is over or it is freed', () => {
+  must(reserve('D-56-01'));
+  expect(sentence(send.issue('D-56-01', { jobLineId: 'J-9.1' }))).toBe(
+    'D-56-01 is kept for J-7.1 until 2026-03-06. Free it first if that no longer holds.',
+  );
+  expect(sentence(reserve('D-56-01'))).toBe('D-56-01 is already kept for J-7.1 until 2026-03-06.');
+  must(send.issue('D-56-01', { jobLineId: 'J-7.1' }));
+  must(send.giveBack('D-56-01'));
+  must(free('D-56-01'));
+  must(send.issue('D-56-01', { jobLineId: 'J-9.1' }));
+  replayedEqualsKept(db);
+});
+
+it('a reservation that is over keeps nothing', () => {
+  must(reserve('D-56-01', 'J-7.1', '2026-03-01'));
+  must(send.issue('D-56-01', { jobLineId: 'J-9.1' }));
+});
+
+it('a reservation needs a line of an open job', () => {
+  expect(sentence(reserve('D-56-01', 'J-9.1'))).toBe('J-9.1 is not a line of an open job.');
+  expect(sentence(free('D-56-01'))).toBe('D-56-01 is not kept for any line.');
+});
+
+it('Q20: a reground blade is not issuable until its first-off passes, and then counts from zero', () => {
+  receive(db, 'B-56-01', BLADE);
+  must(send.cut('B-56-01', 30));
+  must(send.move('B-56-01', 'regrind'));
+  must(send.renew('B-56-01'));
+  expect(sentence(send.issue('B-56-01'))).toBe(
+    'B-56-01 goes out again when its first-off has passed the gauges.',
+  );
+  must(firstOff('B-56-01', 'pass'));
+  must(send.issue('B-56-01'));
+  expect(row(db, 'edge', 'tool_id', 'B-56-01')).toMatchObject({ edge_no: 1, end: 'removed-working' });
+  expect(sentence(firstOff('B-56-01', 'pass'))).toBe('B-56-01 owes no first-off check.');
+  replayedEqualsKept(db);
+});
+
+it('a first-off that fails sets the tool aside', () => {
+  receive(db, 'B-56-01', BLADE);
+  must(send.move('B-56-01', 'regrind'));
+  must(send.renew('B-56-01'));
+  must(firstOff('B-56-01', 'fail'));
+  expect(row(db, 'tool', 'id', 'B-56-01')).toMatchObject({ state: 'quarantined', first_off_owed: 1 });
+});
+
+it('a first-off is gauged with gauges in date', () => {
+  receive(db, 'B-56-01', BLADE);
+  receive(db, 'G-56-GO-1', RING, { dueOnDay: '2026-03-01' });
+  must(send.move('B-56-01', 'regrind'));
+  must(send.renew('B-56-01'));
+  expect(sentence(firstOff('B-56-01', 'pass', ['G-56-GO-1']))).toBe(
+    'G-56-GO-1 is out of calibration. Do not accept with this gauge.',
+  );
+  expect(sentence(firstOff('B-56-01', 'pass', ['G-NO']))).toMatch(/^No tool G-NO is in the record/);
+});
+
+it('Q30: an adjusted die owes a first-off; its life is not reset; a solid die is not adjusted', () => {
+  expect(sentence(adjust('D-56-01'))).toBe('D-56-01 is a solid die; it cannot be adjusted.');
+  const split = part({ id: 'split', role: 'die', hand: 'LH', adjustable: true });
+  must(send.receive({ toolId: 'B-0', partId: BLADE.id }));
+  expect(sentence(adjust('B-0'))).toBe('B-0 is not a die; only dies are adjusted.');
+  must(setNoun(db, may('set-up-shop'), { noun: 'part', value: split, envelope: envelope() }, ENV));
+  receive(db, 'D-56-02', split);
+  must(send.cut('D-56-02', 12));
+  must(adjust('D-56-02'));
+  expect(row(db, 'tool', 'id', 'D-56-02')).toMatchObject({ adjustments: 1, first_off_owed: 1 });
+  expect(row(db, 'edge_use', 'tool_id', 'D-56-02')).toMatchObject({ ends: 12 });
+  must(firstOff('D-56-02', 'pass'));
+  must(send.issue('D-56-02'));
+  replayedEqualsKept(db);
+});
+
+it('Q1: after a breakage the pieces are owed; a technician cannot end the search without them', () => {
+  must(send.end('D-56-01', 'teeth-broken-worn', 'quarantined', { pieces: 'owed' }));
+  expect(sentence(pieces('D-56-01', false))).toBe(
+    'Keep searching the tube, the bench and the floor; only a lead or quality ends the search.',
+  );
+  must(pieces('D-56-01', false, LEE));
+  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ pieces: 'not-found' });
+  must(pieces('D-56-01', true));
+  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ pieces: 'found' });
+  expect(sentence(pieces('D-56-01', true))).toBe('Nothing of D-56-01 is being searched for.');
+  replayedEqualsKept(db);
+});

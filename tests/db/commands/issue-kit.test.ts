@@ -1,0 +1,81 @@
+import { beforeEach, expect, it } from 'vitest';
+import type { Db } from '@/db/open';
+import { findKit } from '@/db/queries/kits';
+import { BLADE, DIE, dump, FLUID, must, RING, receive, sentence, testShop } from '../../support/db';
+import { kitSender, THREADS_JOB } from '../../support/kit-shop';
+import { replayedEqualsKept } from '../../support/replayed';
+import { row, sender } from '../../support/send';
+
+let db: Db;
+let send: ReturnType<typeof sender>;
+let kits: ReturnType<typeof kitSender>;
+
+// source: hand. Every expectation below is stated by the rules of TRADE: one holder, the right hand, in date, all or none.
+beforeEach(() => {
+  db = testShop();
+  send = sender(db);
+  kits = kitSender(db);
+  receive(db, 'D-56-01', DIE);
+  receive(db, 'G-56-GO-1', RING);
+  receive(db, 'F-L01', FLUID, { levelMl: 400 });
+  must(send.plan(THREADS_JOB));
+});
+
+it('every item goes out together, to one person, and the record says in which kit', () => {
+  const { id } = must(kits.issueKit(['d-56-o1', 'G-56-GO-1', 'F-L01'], { entryId: 'kit-000001' }));
+  expect(id).toBe('kit-000001');
+  for (const toolId of ['D-56-01', 'G-56-GO-1', 'F-L01'])
+    expect(row(db, 'tool', 'id', toolId)).toMatchObject({
+      ...{ state: 'issued', holder_id: 'ash', job_line_id: 'J-7.1', bench: '4', kit_id: 'kit-000001' },
+    });
+  expect(findKit(db, 'kit-000001')?.itemsNow.map(({ tool, out }) => [tool.id, out])).toEqual([
+    ['D-56-01', true],
+    ['G-56-GO-1', true],
+    ['F-L01', true],
+  ]);
+  replayedEqualsKept(db);
+});
+
+it('one item that stops refuses the whole kit, and nothing changes', () => {
+  must(send.move('G-56-GO-1', 'quarantined', { reason: 'nicked' }));
+  const before = dump(db);
+  expect(sentence(kits.issueKit(['D-56-01', 'G-56-GO-1']))).toBe(
+    'G-56-GO-1 is set aside (nicked). It must not be used.',
+  );
+  expect(sentence(kits.issueKit(['D-56-01', 'D-56-99']))).toMatch(/^No tool D-56-99 is in the record/);
+  expect(sentence(kits.issueKit(['D-56-01', 'D-56-01']))).toBe('D-56-01 is already in this kit.');
+  expect(sentence(kits.issueKit(['D-56-01'], { jobLineId: 'J-8.1' }))).toBe(
+    'J-8.1 is not a line of an open job.',
+  );
+  expect(dump(db)).toEqual(before);
+});
+
+it('a blade is not asked for by a job of threads', () => {
+  receive(db, 'B-56-01', BLADE);
+  expect(sentence(kits.issueKit(['B-56-01']))).toBe('Coning blade B-56-01: this job does not ask for one.');
+});
+
+it('sent twice it counts once', () => {
+  must(kits.issueKit(['D-56-01'], { entryId: 'kit-000002' }));
+  const before = dump(db);
+  expect(must(kits.issueKit(['D-56-01'], { entryId: 'kit-000002' })).alreadyRecorded).toBe(true);
+  expect(dump(db)).toEqual(before);
+});
+
+it('taken back, the kit and its items go back together', () => {
+  const { id } = must(kits.issueKit(['D-56-01', 'G-56-GO-1']));
+  must(send.reverse(id));
+  expect(findKit(db, id)).toBeUndefined();
+  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ state: 'in-crib', kit_id: null });
+  expect(row(db, 'tool', 'id', 'G-56-GO-1')).toMatchObject({ state: 'in-crib' });
+  replayedEqualsKept(db);
+});
+
+it('a tool kept for another line, or owing its first-off, stays in the crib', () => {
+  receive(db, 'B-56-02', BLADE);
+  must(send.move('B-56-02', 'regrind'));
+  must(send.renew('B-56-02'));
+  expect(sentence(send.issue('B-56-02'))).toBe(
+    'B-56-02 goes out again when its first-off has passed the gauges.',
+  );
+});
