@@ -7,7 +7,7 @@ import { packOutlook } from '../lib/outlook/outlook-data';
 import { type ShopFutures, shopFutures } from '../lib/outlook/shop-futures';
 import type { FiguresAnswer, FiguresAsk } from './figures-channel';
 import { readShopFacts } from './queries/shop-facts';
-import { openSnapshot } from './snapshot';
+import { openSnapshot } from './queries/snapshot';
 
 /** What was drawn last, and for which shop. */
 let last: { path: string; futures: ShopFutures } | undefined;

@@ -24,15 +24,17 @@ export interface EndCostInput {
   readonly costs: Costs;
   /** Fluid for one end, minor units: by connection and kind of work. */
   readonly fluidMinor: (connectionId: string, kind: EdgeKind) => number;
+  /** How much faster a material wears an edge than the reference; 1 where nothing is known. */
+  readonly wearFactor: (materialId: string) => number;
 }
 
 /**
- * Cost of an end from the log: each tool's price and regrinds are spread over the exposure it has cut, a tool that still
+ * Cost of an end from the log: each tool's price and regrinds are spread over the wear it has taken (exposure × material factor), a tool that still
  * cuts counting only with the part of its life that is used, life being what finished tools of its part gave on average;
  * with fluid as planned, and ends that were not good. Tools without a price make their rows' edge cost unknown.
  */
-export function endCosts({ events, parts, costs, fluidMinor }: EndCostInput): EndCost[] {
-  const tools = toolsOf(events);
+export function endCosts({ events, parts, costs, fluidMinor, wearFactor }: EndCostInput): EndCost[] {
+  const tools = toolsOf(events, wearFactor);
   const rates = new Map([...tools].map(([id, tool]) => [id, costPerExposure(tool, tools, parts, costs)]));
   const found = new Map<string, EndCost>();
   for (const [toolId, { rows, kind }] of tools) {
@@ -64,7 +66,7 @@ interface CutTool {
   finished: boolean;
 }
 
-function toolsOf(events: readonly LogEvent[]): Map<string, CutTool> {
+function toolsOf(events: readonly LogEvent[], wearFactor: EndCostInput['wearFactor']): Map<string, CutTool> {
   const tools = new Map<string, CutTool>();
   for (const event of events) {
     const tool = tools.get(event.toolId);
@@ -74,8 +76,10 @@ function toolsOf(events: readonly LogEvent[]): Map<string, CutTool> {
       known.edges++;
       known.finished = false;
       tools.set(event.toolId, known);
-    } else if (event.type === 'cut') tool?.rows.push(event);
-    else if (event.type === 'ended' && tool !== undefined) tool.finished = true;
+    } else if (event.type === 'cut') {
+      const exposurePerEnd = event.exposurePerEnd * wearFactor(event.materialId);
+      tool?.rows.push({ ...event, exposurePerEnd });
+    } else if (event.type === 'ended' && tool !== undefined) tool.finished = true;
   }
   return tools;
 }

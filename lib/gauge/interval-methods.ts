@@ -127,6 +127,9 @@ export function inServiceAdvice(checks: ChecksSince, intervalDays: number): Meth
   return { ...at, days: null, why: 'Too few checks in the shop since the last calibration.' };
 }
 
+/** Fewer intervals than this make no share worth a formula. Common practice, no source. */
+const SPANS_LEAST = 5;
+
 /**
  * Statistics (ILAC-G24 method 5): the share of intervals found in, held to an exponential reliability model.
  * Source: see `reliabilityInterval`.
@@ -137,7 +140,13 @@ export function statisticsAdvice(results: readonly IntervalResult[], target: num
     one.days === null || one.asFound === 'not-taken' ? [] : [{ days: one.days, out: one.asFound === 'out' }],
   );
   const outCount = spans.filter((one) => one.out).length;
-  if (spans.length === 0 || outCount === 0)
+  if (spans.length < SPANS_LEAST)
+    return {
+      ...at,
+      days: null,
+      why: `Needs ${SPANS_LEAST} intervals with a result as found; there are ${spans.length}.`,
+    };
+  if (outCount === 0)
     return { ...at, days: null, why: 'None found out yet: a rate of faults cannot be told.' };
   const interval = spans.reduce((sum, one) => sum + one.days, 0) / spans.length;
   const observed = observedReliability({ outCount, count: spans.length });
@@ -163,8 +172,16 @@ export function driftAdvice(history: FeatureHistory | undefined, target: number)
   const limits = { lower: lower ?? undefined, upper: upper ?? undefined };
   const from = points.at(-1)?.at ?? 0;
   const days = longestInterval(posterior, { from, limits, target, step: 5, most: REVIEW_DAYS_MOST });
-  if (days === 0)
-    return { ...at, days: null, why: 'As it was left no interval meets the target: have it adjusted.' };
+  if (days === 0) return { ...at, days: null, why: noIntervalWords(history) };
   const why = `From ${points.length === 1 ? 'one error' : `${points.length} errors`} and their uncertainty: the chance to be in at its end meets the target up to then.`;
   return { ...at, days, why };
+}
+
+/** Why not even today meets the target: it stands too near a limit, or its errors jump about. */
+function noIntervalWords({ points, upper, lower, halfWidth }: FeatureHistory): string {
+  const last = points.at(-1)?.error ?? 0;
+  const centre = upper !== null && lower !== null ? (upper + lower) / 2 : 0;
+  return Math.abs(last - centre) > COMFORTABLE_SHARE * halfWidth
+    ? 'As it was left it stands too near its limit: have it adjusted.'
+    : 'It moves too unevenly: no interval meets the target by itself.';
 }

@@ -129,7 +129,7 @@ function propose(
     (best, one) => (best === undefined || one.days < best.days ? one : best),
     undefined,
   );
-  if (shortest === undefined) return undefined;
+  if (shortest === undefined || shortest.days === intervalDays) return undefined;
   const days = roundDown(shortest.days);
   const known = results.filter(({ asFound }) => asFound !== 'not-taken').length;
   if (days < 1 || days === intervalDays) return undefined;

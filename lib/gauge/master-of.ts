@@ -16,6 +16,14 @@ const MASTER_ROLES: Partial<Record<Role, readonly Role[]>> = {
   'torque-wrench': ['torque-wrench'],
 };
 
+/**
+ * Where a master comes among those that a gauge may be checked on: 0 for the usual one.
+ * @example masterRank('cone-gauge', 'master-seat') // => 0
+ */
+export function masterRank(gauge: Role, master: Role): number {
+  return MASTER_ROLES[gauge]?.indexOf(master) ?? -1;
+}
+
 /** A gauge as far as the choice of its master asks. */
 export interface MasterCandidate {
   readonly id: string;

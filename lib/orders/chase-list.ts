@@ -1,5 +1,5 @@
 import { addDays, type Day, daysBetween } from '../calendar/day';
-import type { Ensemble } from '../ensemble/build-ensemble';
+import type { LifeDraws } from '../ensemble/life-draws';
 import { orderArrivalDays, supplierOf } from '../outlook/order-arrivals';
 import type { OrderFacts, ShopFacts } from '../outlook/shop-facts';
 import type { Part } from '../shop/part';
@@ -34,7 +34,7 @@ const ASKED_DAYS = 5;
 const WAITS = 0.1;
 
 /** The open orders, those to be asked after first: late ones, then those that lines wait for, then those due soon. */
-export function chaseList(facts: ShopFacts, ensemble: Ensemble): ChasedOrder[] {
+export function chaseList(facts: ShopFacts, ensemble: LifeDraws): ChasedOrder[] {
   const waits = waitingByPart(facts, ensemble);
   const list = facts.orders.flatMap((order): ChasedOrder[] => {
     const part = facts.parts.find(({ id }) => id === order.partId);
@@ -79,7 +79,7 @@ function reasonOf(
  * Lines that run short of what is on order, by part: short on the drawn days of the orders, yet not if these were here. The
  * same futures both times, so the difference is the orders and nothing else.
  */
-function waitingByPart(facts: ShopFacts, ensemble: Ensemble): Map<string, ChasedOrder['waiting']> {
+function waitingByPart(facts: ShopFacts, ensemble: LifeDraws): Map<string, ChasedOrder['waiting']> {
   const drawn = edgeNeeds(facts, ensemble, 'as-drawn');
   const here = edgeNeeds(facts, ensemble, 'as-here');
   const byPart = new Map<string, ChasedOrder['waiting']>();

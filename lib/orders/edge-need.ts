@@ -1,7 +1,7 @@
 import { daysBetween } from '../calendar/day';
 import { type QueuedLine, queueLines } from '../capability/line-order';
 import type { Arrival, Fits, PlanLine, SetItem } from '../capability/plan-input';
-import type { Ensemble } from '../ensemble/build-ensemble';
+import type { LifeDraws } from '../ensemble/life-draws';
 import {
   demandOf,
   planArrivals,
@@ -35,7 +35,7 @@ export type OrdersCount = 'as-drawn' | 'as-here';
  * futures as every other screen. Tools quarantined or out for calibration count for nothing until somebody decides; a
  * blade out for regrind counts from the day it is expected back.
  */
-export function edgeNeeds(facts: ShopFacts, ensemble: Ensemble, orders: OrdersCount): EdgeNeed[] {
+export function edgeNeeds(facts: ShopFacts, ensemble: LifeDraws, orders: OrdersCount): EdgeNeed[] {
   const planned = planLines(facts).filter(({ endsToMake: ends }) => ends > 0);
   const lines = [...planned, ...paceLines(facts)];
   const queue = queueLines(lines, planConnections(facts), facts.today).filter(
@@ -64,7 +64,7 @@ const LAST_DAY = '2199-12-31';
 
 interface Asked {
   readonly facts: ShopFacts;
-  readonly ensemble: Ensemble;
+  readonly ensemble: LifeDraws;
   readonly orders: OrdersCount;
 }
 
@@ -101,7 +101,7 @@ function needLine(
   kind: EdgeKind,
   queued: QueuedLine,
   { today }: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
 ): { readonly queued: QueuedLine; readonly line: NeedLine }[] {
   const { line, startOnDay, dueOnDay } = queued;
   const exposurePerEnd = line.exposurePerEnd[OPERATION[kind]];
@@ -116,7 +116,7 @@ function toolSources(
   kind: EdgeKind,
   queue: readonly QueuedLine[],
   facts: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
 ): NeedSource[] {
   return setItems(facts).flatMap((item): NeedSource[] => {
     const life = item.role === kind ? ensemble.residualLife(item.toolId) : undefined;

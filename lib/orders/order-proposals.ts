@@ -1,5 +1,5 @@
 import { addDays, type Day } from '../calendar/day';
-import type { Ensemble } from '../ensemble/build-ensemble';
+import type { LifeDraws } from '../ensemble/life-draws';
 import { orderableQuantity, purchaseCost } from '../lot-size/purchase-cost';
 import type { ShopFacts } from '../outlook/shop-facts';
 import { type Costs, DEFAULT_COSTS } from '../shop/costs';
@@ -53,7 +53,7 @@ const NAMED = 0.05;
  */
 export function partProposals(
   facts: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
   horizonDays = ORDER_HORIZON_DAYS,
 ): OrderProposal[] {
   const costs = facts.costs ?? DEFAULT_COSTS;
@@ -65,7 +65,7 @@ export function partProposals(
 /** Those parts of which something is to be ordered, the soonest order-by day first. */
 export function orderProposals(
   facts: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
   horizonDays = ORDER_HORIZON_DAYS,
 ): OrderProposal[] {
   return partProposals(facts, ensemble, horizonDays).filter(({ quantity }) => quantity > 0);

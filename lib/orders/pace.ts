@@ -1,4 +1,4 @@
-import type { Ensemble } from '../ensemble/build-ensemble';
+import type { LifeDraws } from '../ensemble/life-draws';
 import type { ShopFacts } from '../outlook/shop-facts';
 import type { EdgeKind } from '../shop/vocabulary';
 import { exposureOfEnd } from '../wear/connection-exposure';
@@ -12,7 +12,7 @@ export function pacePerDay(
   kind: EdgeKind,
   partId: string,
   facts: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
 ): Float64Array {
   const pace = new Float64Array(ensemble.drawCount);
   const operation = kind === 'blade' ? 'cone' : 'thread';

@@ -1,4 +1,4 @@
-import type { Ensemble } from '../ensemble/build-ensemble';
+import type { LifeDraws } from '../ensemble/life-draws';
 import { requiredProbability } from '../outlook/plan-facts';
 import type { ShopFacts } from '../outlook/shop-facts';
 import type { Part } from '../shop/part';
@@ -26,7 +26,7 @@ export interface PartOutlook {
 }
 
 /** Every blade and die part that the plan or the log's pace asks for, with what is needed of it within the horizon. */
-export function partOutlooks(facts: ShopFacts, ensemble: Ensemble, horizonDays: number): PartOutlook[] {
+export function partOutlooks(facts: ShopFacts, ensemble: LifeDraws, horizonDays: number): PartOutlook[] {
   return edgeNeeds(facts, ensemble, 'as-here').flatMap((need) =>
     need.parts.map((part, p) => outlookOf(need, p, part, { facts, ensemble, horizonDays })),
   );
@@ -34,7 +34,7 @@ export function partOutlooks(facts: ShopFacts, ensemble: Ensemble, horizonDays: 
 
 interface Asked {
   readonly facts: ShopFacts;
-  readonly ensemble: Ensemble;
+  readonly ensemble: LifeDraws;
   readonly horizonDays: number;
 }
 

@@ -1,4 +1,4 @@
-import type { Ensemble } from '../ensemble/build-ensemble';
+import type { LifeDraws } from '../ensemble/life-draws';
 import { newOrderDays } from '../outlook/order-arrivals';
 import type { ShopFacts } from '../outlook/shop-facts';
 import { edgeNeeds, piecesOnOrder } from './edge-need';
@@ -26,7 +26,7 @@ const STEP_DAYS = 7;
  */
 export function stockFan(
   facts: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
   { part, outlook, chosen, quantity }: OrderProposal,
   endExposure: number,
 ): StockFan {
@@ -57,7 +57,7 @@ export function stockFan(
 
 function orderedSource(
   facts: ShopFacts,
-  ensemble: Ensemble,
+  ensemble: LifeDraws,
   partId: string,
   offer: { readonly supplier: string; readonly leadTimeDays: number | null },
   quantity: number,

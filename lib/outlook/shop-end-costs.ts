@@ -35,7 +35,10 @@ export function shopEndCosts({
     perEnd.set(key, known);
     return known;
   };
-  return endCosts({ events: logEvents(logs, { parts, connections, lineEnds }), parts, costs, fluidMinor });
+  const factors = new Map(facts.materials.map(({ id, factor }) => [id, factor]));
+  const wearFactor = (materialId: string): number => factors.get(materialId) ?? 1;
+  const events = logEvents(logs, { parts, connections, lineEnds });
+  return endCosts({ events, parts, costs, fluidMinor, wearFactor });
 }
 
 /** Price of a millilitre of the fluid that the shop has most of; 0 where no price or container is written down. */

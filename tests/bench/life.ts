@@ -14,7 +14,12 @@ import { fitWeibull } from '@/lib/life/fit-weibull';
 import type { EdgeHistory } from '@/lib/life/observation';
 import { defaultLifePriors } from '@/lib/life/priors';
 import { streamOfKey } from '@/lib/numeric/random-stream';
+import { computeOutlook } from '@/lib/outlook/outlook';
+import type { ShopFacts } from '@/lib/outlook/shop-facts';
+import { shopFutures } from '@/lib/outlook/shop-futures';
+import { edgeFacts, use } from '@/tests/support/edge-facts';
 import { cut, edge } from '@/tests/support/edge-histories';
+import { shopRecord, toolFacts } from '@/tests/support/shop-record';
 import { inHand } from '@/tests/support/small-shop';
 
 const REPEATS = 40;
@@ -44,14 +49,14 @@ function timeInR(data: { time: number[]; worn: number[] }): { ms: number; logLik
   return { ms, logLik };
 }
 
-function medianMs(work: () => unknown, inner = 1): number {
-  for (let i = 0; i < 5 * inner; i++) work();
-  const times = Array.from({ length: REPEATS }, () => {
+function medianMs(work: () => unknown, inner = 1, repeats = REPEATS): number {
+  for (let i = 0; i < Math.min(5, repeats) * inner; i++) work();
+  const times = Array.from({ length: repeats }, () => {
     const start = performance.now();
     for (let i = 0; i < inner; i++) work();
     return (performance.now() - start) / inner;
   });
-  return times.sort((a, b) => a - b)[Math.floor(REPEATS / 2)] ?? Number.NaN;
+  return times.sort((a, b) => a - b)[Math.floor(repeats / 2)] ?? Number.NaN;
 }
 
 for (const count of [20, 100, 1000, 100_000]) {
@@ -144,3 +149,34 @@ const fit = fitLife({
 console.log(
   `fitLife, 10,000 edges of 40 rows: ${(performance.now() - start).toFixed(0)} ms, ${fit.ok ? fit.stoppedBy : fit.sentence}`,
 );
+
+/** 2,000 tools as a shop's record: what a page after one logged row waits for, with the other kind's futures carried over. */
+const FEW = 5;
+const facts = benchShop(2000);
+const first = shopFutures(facts);
+const moved = {
+  ...facts,
+  edges: facts.edges.map((edge, i) => (i === 0 ? { ...edge, use: [...edge.use, ...edge.use] } : edge)),
+};
+console.log(
+  `outlook of 2,000 tools after one row: ${medianMs(() => computeOutlook(moved, shopFutures(moved).ensemble), 1, FEW).toFixed(0)} ms afresh, ` +
+    `${medianMs(() => computeOutlook(moved, shopFutures(moved, first).ensemble), 1, FEW).toFixed(0)} ms with what has not moved`,
+);
+
+function benchShop(tools: number): ShopFacts {
+  const random = streamOfKey('bench-outlook');
+  const ids = Array.from(
+    { length: tools },
+    (_, i) => ({ id: `T${i}`, role: i % 2 === 0 ? 'die' : 'blade' }) as const,
+  );
+  return shopRecord({
+    tools: ids.map(({ id, role }) => toolFacts({ id, role })),
+    edges: ids.map(({ id }) =>
+      edgeFacts(id, {
+        end: random() < 0.3 ? 'worn' : null,
+        use: [use(1 + Math.floor(100 * random()))],
+        lastUse: use(1),
+      }),
+    ),
+  });
+}

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { figuresKeeper } from '@/app/_server/figures/keeper';
 import { shopView, wakeFigures } from '@/app/_server/outlook';
-import { shopDb } from '@/db/client';
+import type { Db } from '@/db/open';
 import { dataVersion } from '@/db/queries/entries';
 import { readShopFacts } from '@/db/queries/shop-facts';
 import { listCuts } from '@/db/queries/tools';
@@ -15,6 +15,7 @@ import { ownShop } from '../support/own-shop';
 import { sender } from '../support/send';
 
 const holder = globalThis as { [key: symbol]: unknown };
+const shopDb = () => (holder[SERVED] as { db: Db }).db;
 const SERVED = Symbol.for('edgekeep.opened-shop');
 const FIGURES = Symbol.for('edgekeep.figures');
 const SIZE = { connectionId: '3-8-medium', materialId: '316-cw' };

@@ -128,6 +128,9 @@ export function part(over: Partial<Part> & Pick<Part, 'id' | 'role'>): Part {
     openedLifeDays: null,
     dropsPerMl: null,
     containerMl: null,
+    ...{ packSize: null, minQuantity: null, breakKind: null, priceBreaks: null, offers: null },
+    ...(over.permittedDuties === undefined ? { permittedDuties: ['ordinary' as const] } : {}),
+    shelfLifeDays: null,
     ...over,
   };
 }

@@ -1,5 +1,4 @@
 import fc from 'fast-check';
-import { accountPieces, adjustDie, checkFirstOff, freeTool, reserveTool } from '@/db/commands/care-for-tool';
 import { endEdge, renewEdge } from '@/db/commands/end-edge';
 import { issueTool, returnTool } from '@/db/commands/issue-tool';
 import { openFluid, readFluidLevel } from '@/db/commands/keep-fluid';
@@ -31,6 +30,7 @@ import {
 import { END_CAUSES, TOOL_STATES } from '@/lib/shop/vocabulary';
 import { ASH, BLADE, BODY, DIE, FLUID, HIGH, MEDIUM, may, NOW_MS, QUARTER, RING, ROBIN } from './db';
 import { gaugeDeed, gaugeSend } from './gauge-deeds';
+import { careDeed, careSend } from './history-care';
 import { markDeed, markSend } from './mark-deed';
 
 const TOOLS = ['D-56-01', 'D-56-02', 'B-56-01', 'G-56-GO-1', 'F-L01', 'BDY-A'] as const;
@@ -153,15 +153,7 @@ const deed = fc.oneof(
       ),
     }),
   },
-  {
-    weight: 2,
-    arbitrary: fc.record({
-      do: fc.constant('care' as const),
-      toolId,
-      how: fc.constantFrom('reserve', 'free', 'pieces', 'adjust', 'first-off', 'first-off'),
-      good: fc.boolean(),
-    }),
-  },
+  { weight: 2, arbitrary: careDeed(toolId) },
   { weight: 2, arbitrary: gaugeDeed },
   { weight: 1, arbitrary: markDeed },
   { weight: 4, arbitrary: fc.record({ do: fc.constant('reverse' as const), which }) },
@@ -280,35 +272,6 @@ function commandOf(
         rightToolId,
       });
       return (db, env) => correctCut(db, may('reverse-entry', actor), input, env);
-    }
-  }
-}
-
-/** What happens to a tool between jobs: kept, freed, its pieces found, adjusted, its first-off gauged. */
-function careSend(
-  { toolId, how, good }: Extract<Deed, { do: 'care' }>,
-  actor: Actor,
-  entered: { entryId: string; deviceAtMs: number },
-): Send {
-  const about = { ...entered, reason: '', toolId };
-  const onDay = '2026-03-02';
-  switch (how) {
-    case 'reserve': {
-      const input = { ...about, jobLineId: 'J-1.1', untilDay: good ? '2026-03-09' : '2026-01-01' };
-      return (db, env) => reserveTool(db, may('issue-tool', actor), input, env);
-    }
-    case 'free':
-      return (db, env) => freeTool(db, may('issue-tool', actor), about, env);
-    case 'pieces':
-      return (db, env) =>
-        accountPieces(db, may('return-tool', actor), { ...about, allFound: good, where: 'bore' }, env);
-    case 'adjust':
-      return (db, env) =>
-        adjustDie(db, may('read-edge', actor), { ...about, direction: 'closed', amount: '', onDay }, env);
-    default: {
-      const result = good ? ('pass' as const) : ('fail' as const);
-      const input = { ...about, result, onDay, gaugeIds: [] };
-      return (db, env) => checkFirstOff(db, may('read-edge', actor), input, env);
     }
   }
 }

@@ -51,7 +51,7 @@ export function zoneOf(path: string, text: string): Zone | undefined {
   const db = /^db\/(schema|queries|commands)\//.exec(path)?.[1];
   if (db) return `db/${db}` as Zone;
   if (/^db\/client(\.|\/)/.test(path)) return 'db/client';
-  if (/^db\/(backtest|comparisons)\.ts$/.test(path)) return 'db/study';
+  if (/^db\/(backtest|comparisons|figures)\.ts$/.test(path)) return 'db/study';
   if (path.startsWith('db/')) return 'db/core';
   if (path.startsWith('app/_start/')) return 'app/start';
   if (path.startsWith('app/')) return hasDirective(text, 'use client') ? 'app/client' : 'app/server';

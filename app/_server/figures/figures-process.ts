@@ -26,6 +26,7 @@ export function figuresProcess(): FiguresProcess {
       running.child.kill('SIGKILL');
       running = undefined;
     }
+    if (running?.child.connected === false) running = undefined;
     running ??= start((ended) => {
       if (running === ended) running = undefined;
     });
@@ -34,12 +35,15 @@ export function figuresProcess(): FiguresProcess {
   return {
     ask: (question) =>
       new Promise((done, failed) => {
-        const { child, waiting } = fresh();
+        const asked = fresh();
+        const { child, waiting } = asked;
         const id = ++lastId;
         waiting.set(id, { done, failed });
         child.send({ ...question, id }, (error) => {
-          if (error === null || !waiting.delete(id)) return;
-          failed(error);
+          if (error === null) return;
+          // It is dead, though its end has not been heard of yet: the next to ask starts another.
+          if (running === asked) running = undefined;
+          if (waiting.delete(id)) failed(error);
         });
       }),
     pid: () => running?.child.pid,

@@ -2,7 +2,7 @@ import 'server-only';
 import { servedShop } from '@/db/client';
 import { dataVersion } from '@/db/queries/entries';
 import { readShopFacts } from '@/db/queries/shop-facts';
-import { openSnapshot, type Snapshot } from '@/db/snapshot';
+import { openSnapshot, type Snapshot } from '@/db/queries/snapshot';
 import { computeOutlook, type Outlook } from '@/lib/outlook/outlook';
 import { unpackOutlook } from '@/lib/outlook/outlook-data';
 import { nowMs, today } from '../clock';

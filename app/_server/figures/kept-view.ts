@@ -1,7 +1,7 @@
 import 'server-only';
 import { shopDb } from '@/db/client';
 import type { Db } from '@/db/open';
-import { openSnapshot, type Snapshot } from '@/db/snapshot';
+import { openSnapshot, type Snapshot } from '@/db/queries/snapshot';
 import type { Outlook } from '@/lib/outlook/outlook';
 
 /** The figures last worked out, with the record they rest on held open beside them. */

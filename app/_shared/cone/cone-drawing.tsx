@@ -13,7 +13,7 @@ const GAP_TIMES = 20;
 const WIDTH = 340;
 /** The drawing is no higher than this between its margins. */
 const RISE_MOST = 210;
-const MARGIN = { left: 18, right: 84, top: 34, bottom: 46 };
+const MARGIN = { left: 18, right: 104, top: 34, bottom: 46 };
 
 interface Props {
   readonly shape: ConeShape;
@@ -41,7 +41,8 @@ export function ConeDrawing({ shape, seated, seatAngleDeg, unit, title }: Props)
     large: r + GAP_TIMES * seated.gapAtLargeEndMm,
     small: n + GAP_TIMES * seated.gapAtSmallEndMm,
   };
-  const touch = seated.contact === 'large-end' ? { x: px(large), y: py(r) } : { x: px(small), y: py(n) };
+  const atLarge = seated.contact === 'large-end';
+  const touch = atLarge ? { x: px(large), y: py(r) } : { x: px(small), y: py(n) };
   return (
     <svg className={styles.cone} viewBox={`0 0 ${WIDTH} ${height}`} width={WIDTH} height={height} role="img">
       <title>{title}</title>
@@ -56,7 +57,12 @@ export function ConeDrawing({ shape, seated, seatAngleDeg, unit, title }: Props)
       />
       <path className={styles.centre} d={`M${px(0) - 10} ${axis}H${px(small) + 22}`} />
       <circle className={styles.touch} cx={touch.x} cy={touch.y} r={5} />
-      <text className={styles.quiet} x={touch.x} y={touch.y - 14} textAnchor="middle">
+      <text
+        className={styles.quiet}
+        x={atLarge ? touch.x : touch.x + 10}
+        y={atLarge ? touch.y - 14 : touch.y - 6}
+        textAnchor={atLarge ? 'middle' : 'start'}
+      >
         touches here
       </text>
       <text className={styles.label} x={px(small) + 9} y={(py(n) + axis) / 2 + 5}>

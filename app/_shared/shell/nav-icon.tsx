@@ -17,18 +17,27 @@ const ICON: Record<NavIconName, ReactNode> = {
   plan: <path d="M4 3v18h17M8 8h7M11 12.500h8M8 17h4" />,
   // tally strokes
   log: <path d="M5 5v14M9.5 5v14M14 5v14M18.5 5v14M2.5 16.500l19-9" />,
-  // tube ends, one inside the other
-  sizes: (
+  // a tube in the jaws of a vise
+  bench: (
     <>
-      <circle cx="12" cy="12" r="9" />
-      <circle cx="12" cy="12" r="5.5" />
-      <circle cx="12" cy="12" r="2" />
+      <circle cx="12" cy="9" r="4" />
+      <path d="M3 4h4v10H3ZM17 4h4v10h-4ZM5 14v6h14v-6" />
     </>
   ),
-  // a sheet into the tray
-  import: <path d="M12 3v11M7.5 10l4.5 4.5 4.5-4.500M3 15v6h18v-6" />,
-  // a slide gauge
-  setup: <path d="M3 4h18v4H3ZM6 8v11l3-3V8M13 8v8l3 3V8M19 4v1.800M15.5 4v1.8" />,
+  // a rack with its pegs
+  crib: <path d="M3 4h18M6 4v5M12 4v5M18 4v5M4 9h4v8H4ZM10 9h4v5h-4ZM16 9h4v10h-4Z" />,
+  // a ring gauge with its handle
+  gauges: (
+    <>
+      <circle cx="10" cy="10" r="7" />
+      <circle cx="10" cy="10" r="3.2" />
+      <path d="M15.200 15.200l6 6" />
+    </>
+  ),
+  // a drop
+  fluid: <path d="M12 3c3.500 4.500 6 7.400 6 11a6 6 0 0 1-12 0c0-3.600 2.500-6.500 6-11Z" />,
+  // drawers
+  rooms: <path d="M4 3h16v18H4ZM4 9h16M4 15h16M10.5 6h3M10.500 12h3M10.5 18h3" />,
 };
 
 export function NavIcon({ name }: { readonly name: NavIconName }) {

@@ -13,7 +13,7 @@ export function NavLinks() {
     <nav className={`${styles.nav} no-print`} aria-label="Main">
       <ul>
         {NAV.map((item) => (
-          <li key={item.href}>
+          <li key={item.href} className={item.onPhone ? undefined : styles.notOnPhone}>
             <Link href={item.href as Route} aria-current={isUnder(pathname, item.href) ? 'page' : undefined}>
               <NavIcon name={item.icon} />
               {item.label}

@@ -8,9 +8,7 @@ import { findJob, findLine, type LineRow } from '@/db/queries/jobs';
 import { lastBottle, lastEdgeTool } from '@/db/queries/used-on-line';
 import { appliedRule, exposedThreadsRule } from '@/lib/acceptance/applied-rule';
 import { type GaugeProposal, proposeGauge } from '@/lib/acceptance/propose-gauges';
-import type { AcceptanceRecord } from '@/lib/ledger/acceptance-history';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
-import type { AppliedRule } from '@/lib/shop/acceptance';
 import type { Connection } from '@/lib/shop/noun';
 import { ROLE_LABEL, type Role } from '@/lib/shop/vocabulary';
 
@@ -50,7 +48,6 @@ export function acceptView(lineId: string) {
   };
 }
 export type AcceptView = NonNullable<ReturnType<typeof acceptView>>;
-export type { AcceptanceRecord, AppliedRule };
 
 function gaugeFields(line: LineRow, connection: Connection, facts: ShopFacts): GaugeField[] {
   const parts = new Map(facts.parts.map((part) => [part.id, part]));

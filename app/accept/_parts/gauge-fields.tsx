@@ -35,45 +35,55 @@ const TURNS = ['', '0', '0.5', '1', '1.5', '2', '2.5', '3', '3.5', '4'].map((val
 /** Each gauge: which one, and what it says. The ones issued for the line are filled in; scanning replaces them. */
 export function GaugeFields({ seen, set, state, gauges, rule, gaugeIds, setGaugeIds }: GaugeFieldsProps) {
   const error = fieldError(state, 'gauges');
+  const one = (gauge: GaugeField) => (
+    <div className="stack">
+      <Field
+        name={`gauge-${gauge.role}`}
+        label={capital(gauge.label)}
+        hint={gauge.hint}
+        autoComplete="off"
+        autoCapitalize="characters"
+        spellCheck={false}
+        maxLength={40}
+        value={gaugeIds[gauge.role] ?? ''}
+        onChange={(event) => setGaugeIds({ ...gaugeIds, [gauge.role]: event.target.value })}
+        onKeyDown={(event) => {
+          // A hand scanner ends with Enter: it names the gauge and must not send the form.
+          if (event.key === 'Enter') event.preventDefault();
+        }}
+      />
+      {gauge.role === 'not-go-ring' ? (
+        <div className="stack-tight">
+          <Stepper
+            name="notGoTurns"
+            label="Turns NOT GO ran on"
+            options={TURNS}
+            value={seen.notGoTurns}
+            onChange={(notGoTurns) => set({ notGoTurns })}
+          />
+          <p className="quiet">
+            {rule === null
+              ? 'No rule is written down: nobody may assume one.'
+              : `The rule: at most ${ruleText(rule)}.`}
+          </p>
+        </div>
+      ) : (
+        <Verdict gauge={gauge} seen={seen} set={set} />
+      )}
+    </div>
+  );
   return (
     <div className={styles.gauges}>
-      {gauges.map((gauge) => (
-        <div key={gauge.role} className="stack">
-          <Field
-            name={`gauge-${gauge.role}`}
-            label={capital(gauge.label)}
-            hint={gauge.hint}
-            autoComplete="off"
-            autoCapitalize="characters"
-            spellCheck={false}
-            maxLength={40}
-            value={gaugeIds[gauge.role] ?? ''}
-            onChange={(event) => setGaugeIds({ ...gaugeIds, [gauge.role]: event.target.value })}
-            onKeyDown={(event) => {
-              // A hand scanner ends with Enter: it names the gauge and must not send the form.
-              if (event.key === 'Enter') event.preventDefault();
-            }}
-          />
-          {gauge.role === 'not-go-ring' ? (
-            <div className="stack-tight">
-              <Stepper
-                name="notGoTurns"
-                label="Turns NOT GO ran on"
-                options={TURNS}
-                value={seen.notGoTurns}
-                onChange={(notGoTurns) => set({ notGoTurns })}
-              />
-              <p className="quiet">
-                {rule === null
-                  ? 'No rule is written down: nobody may assume one.'
-                  : `The rule: at most ${ruleText(rule)}.`}
-              </p>
-            </div>
-          ) : (
-            <Verdict gauge={gauge} seen={seen} set={set} />
-          )}
-        </div>
-      ))}
+      {gauges.map((gauge) =>
+        gauge.role === 'length-gauge' ? (
+          <details key={gauge.role}>
+            <summary>{capital(gauge.label)} too</summary>
+            {one(gauge)}
+          </details>
+        ) : (
+          <div key={gauge.role}>{one(gauge)}</div>
+        ),
+      )}
       <FieldError id="gauges" error={error} />
     </div>
   );

@@ -7,6 +7,7 @@ import { ButtonLink, Panel } from '@/app/_shared/ui';
 import { JustDone } from '@/app/tools/_parts/just-done';
 import { shopDb } from '@/db/client';
 import { gaugeViews } from '../_parts/gauge-view';
+import styles from './_parts/card.module.css';
 import { DropForm } from './_parts/check-forms';
 import { CheckPanel } from './_parts/check-panel';
 import { EvidencePanel } from './_parts/evidence-panel';
@@ -37,13 +38,9 @@ export default async function GaugePage({ params, searchParams }: PageProps<'/ga
     <div className="page">
       <GaugeHead view={view} facts={facts} />
       <JustDone entryId={asked.done} />
-      <div className="columns-lead">
-        <div className="stack-loose">
-          <WarningPanel view={view} today={facts.today} {...card} />
-          <EvidencePanel {...about} evidence={card.evidence} />
-          <ReviewPanel view={view} {...card} who={who} />
-        </div>
-        <div className="stack-loose">
+      <WarningPanel view={view} today={facts.today} {...card} />
+      <div className={styles.card}>
+        <div className={`stack-loose ${styles.deeds}`}>
           {gauge.state === 'quarantined' || gauge.state === 'lost' ? null : (
             <Panel title="After a knock">
               <DropForm {...about} stamp={newStamp()} />
@@ -51,6 +48,10 @@ export default async function GaugePage({ params, searchParams }: PageProps<'/ga
           )}
           <CheckPanel view={view} card={card} today={facts.today} />
           <ButtonLink href={`/tools/${encodeURIComponent(gauge.id)}`}>Custody and history</ButtonLink>
+        </div>
+        <div className={`stack-loose ${styles.record}`}>
+          <EvidencePanel {...about} evidence={card.evidence} />
+          <ReviewPanel view={view} {...card} who={who} />
         </div>
       </div>
     </div>

@@ -4,6 +4,7 @@ import type { CodeKind } from '@/lib/labels/code-kind';
 import { modulePath } from '@/lib/labels/code-modules';
 import { layOutLabel } from '@/lib/labels/label-layout';
 import { type LabelPlace, type LabelStock, labelPlaces } from '@/lib/labels/label-stock';
+import { fittingFontMm } from '@/lib/labels/text-width';
 
 /** What one label says. */
 export interface Label {
@@ -76,12 +77,10 @@ function OneLabel({
       </text>
       {lines.baselinesMm.map((baselineMm, at) => {
         const line = label.lines[at];
-        if (line === undefined) return null;
-        // Longer lines are set narrower rather than cut off.
-        const tight = line.length * lines.fontMm * 0.56 > textWidthMm;
-        const fit = tight ? { textLength: textWidthMm, lengthAdjust: 'spacingAndGlyphs' as const } : {};
-        return (
-          <text key={line} className="label-ink" x={id.xMm} y={baselineMm} fontSize={lines.fontMm} {...fit}>
+        const room = { widthMm: textWidthMm, mostMm: lines.fontMm };
+        const fontMm = line === undefined ? undefined : fittingFontMm(line, room);
+        return fontMm === undefined ? null : (
+          <text key={line} className="label-ink" x={id.xMm} y={baselineMm} fontSize={fontMm}>
             {line}
           </text>
         );

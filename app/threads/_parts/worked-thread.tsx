@@ -1,6 +1,6 @@
-import { LimitRows, LimitsTable } from '@/app/_shared/thread/limits-table';
+import { LimitRows } from '@/app/_shared/thread/limits-table';
+import { LimitsView } from '@/app/_shared/thread/limits-view';
 import { lookAlikeWords, threadSpelledOut } from '@/app/_shared/thread/thread-words';
-import { ZoneDrawing } from '@/app/_shared/thread/zone-drawing';
 import { Panel } from '@/app/_shared/ui';
 import { threadDesignation } from '@/lib/thread/designation';
 import { type InternalClass, internalThreadLimits } from '@/lib/thread/internal-limits';
@@ -24,13 +24,7 @@ export function WorkedThread({ question }: { readonly question: ThreadQuestion }
       <Panel title={designation} aside={`class ${threadClass}, external`} id="limits">
         <p>{threadSpelledOut(question, limits.series)}.</p>
         {lookAlike ? <p className="quiet">{lookAlike}</p> : null}
-        <div className="columns">
-          <LimitsTable limits={limits} caption={`Limits of size of ${designation}, class ${threadClass}`} />
-          <ZoneDrawing
-            limits={limits}
-            title={`Tolerance zones of ${designation}, class ${threadClass}, below the basic sizes, to scale`}
-          />
-        </div>
+        <LimitsView limits={limits} designation={designation} threadClass={threadClass} />
         <p className="fine">
           By the formulas of ASME B1.1, rounded in the order of its tables. Left and right hand have the same
           limits. What the fitting’s drawing or the maker’s manual says goes before them.

@@ -9,6 +9,7 @@ import { CustodyPanel } from './_parts/custody-panel';
 import { cutInHand } from './_parts/cut-in-hand';
 import { AsidePanels, WorkPanels } from './_parts/edge-panels';
 import { MarkPanel } from './_parts/mark-panel';
+import { readSure } from './_parts/read-sure';
 import { ThreadCoursePanel } from './_parts/thread-course-panel';
 import { ToolHead } from './_parts/tool-head';
 import { ToolHistory } from './_parts/tool-history';
@@ -39,7 +40,7 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
       <JustDone entryId={asked.done} />
       <div className={cutting ? 'columns-lead' : 'stack-loose'}>
         <div className="stack-loose">
-          <WorkPanels {...about} />
+          <WorkPanels {...about} sure={readSure(asked.sure)} />
           <ThreadCoursePanel db={db} tool={tool} unit={outlook.facts.shop?.units ?? 'in'} today={today} />
         </div>
         <div className="stack-loose">

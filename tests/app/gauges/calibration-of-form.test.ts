@@ -22,6 +22,9 @@ it('each answer says how it was found and how it was left', () => {
 
 it('figures are optional as a whole, and each of them', () => {
   expect(figuresOfForm(formOf({ feature: 'pitch diameter', unit: 'um', coverageFactor: '2' }))).toBeNull();
+  expect(
+    figuresOfForm(formOf({ feature: 'angle', unit: 'um', lowerLimit: '-6', upperLimit: '6' })),
+  ).toBeNull();
   const some = figuresOfForm(
     formOf({ feature: 'pitch diameter', unit: 'um', asFoundError: '-1.5', upperLimit: '4' }),
   );

@@ -7,7 +7,9 @@ const css = readFileSync(`${root}app/labels/labels.css`, 'utf8');
 
 /** The size of the page that a stock is printed on, by the style sheet, mm. */
 function pageSize(stockId: string): number[] {
-  const rules = [...css.matchAll(/\.label-page\[data-stock(\^?)="([^"]+)"\] \{\s*page: ([\w-]+);/g)];
+  const rules = [
+    ...css.matchAll(/body:has\(\.label-page\[data-stock(\^?)="([^"]+)"\]\) \{\s*page: ([\w-]+);/g),
+  ];
   const rule = rules.find(([, starts, id = '']) =>
     starts === '^' ? stockId.startsWith(id) : stockId === id,
   );

@@ -90,3 +90,25 @@ it('refuses in a sentence, and changes nothing', () => {
   ]);
   expect(dump(db)).toEqual(before);
 });
+
+it('what is not in order is received into quarantine; a wrong hand does not count for its order', () => {
+  const order = {
+    id: 'PO-Q',
+    partId: DIE.id,
+    quantity: 1,
+    placedOnDay: '2026-02-01',
+    expectedOnDay: '2026-03-01',
+  };
+  must(send.order(order));
+  const die = { partId: DIE.id, hand: 'RH', orderId: 'PO-Q' };
+  must(send.receive({ ...die, toolId: 'D-56-91', takeWrongHand: true }));
+  expect(row(db, 'tool', 'id', 'D-56-91')).toMatchObject({ state: 'quarantined', hand: 'RH' });
+  expect(row(db, 'purchase_order', 'id', 'PO-Q')).toMatchObject({ received_quantity: 0, status: 'placed' });
+  must(send.receive({ ...die, hand: 'LH', toolId: 'D-56-92', certificate: 'missing' }));
+  expect(row(db, 'tool', 'id', 'D-56-92')).toMatchObject({
+    ...{ state: 'quarantined', state_reason: 'No certificate came with it.' },
+  });
+  expect(row(db, 'purchase_order', 'id', 'PO-Q')).toMatchObject({
+    ...{ received_quantity: 1, status: 'received', received_on_day: '2026-03-02' },
+  });
+});

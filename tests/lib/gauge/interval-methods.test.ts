@@ -64,11 +64,12 @@ it('in service: a failed check is a limit, passed ones carry the interval', () =
   expect(inServiceAdvice({ passed: 1, failedAfterDays: null }, 300).days).toBeNull();
 });
 
-// source: formula. 300 · ln 0.95 / ln 0.75 = 53.49: one in four out.
+// source: formula. 300 · ln 0.95 / ln 0.8 = 68.96: one in five out.
 it('statistics: the share found in', () => {
   const four = [result(), result(), result(), result({ asFound: 'out' })];
-  expect(statisticsAdvice(four, 0.95).days).toBe(53);
-  expect(statisticsAdvice([result(), result()], 0.95).days).toBeNull();
+  expect(statisticsAdvice([...four, result()], 0.95).days).toBe(68);
+  expect(statisticsAdvice(four, 0.95).days).toBeNull();
+  expect(statisticsAdvice(Array(6).fill(result()), 0.95).days).toBeNull();
   expect(statisticsAdvice([result({ days: null, asFound: 'out' })], 0.95).days).toBeNull();
 });
 
@@ -80,4 +81,5 @@ it('drift: steady goes longer', () => {
   expect(driftAdvice(history(0, 0.1, -0.1, 0), 0.99).days ?? 0).toBeLessThanOrEqual(steady);
   expect(driftAdvice(undefined, 0.95).days).toBeNull();
   expect(driftAdvice(history(4.5), 0.95).why).toContain('have it adjusted');
+  expect(driftAdvice(history(0, 9, -9, 0), 0.95).why).toContain('unevenly');
 });

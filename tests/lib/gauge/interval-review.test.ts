@@ -97,3 +97,16 @@ it('Q36: can we stretch it to 18 months? says how likely it is still in by then'
 it('believes in no great drift before it has seen any', () => {
   expect(driftSettings({ halfWidth: 730 })).toEqual({ halfWidth: 730, slopeSd: 1 });
 });
+
+it('what the most cautious way keeps is kept, and not rounded down', () => {
+  const evidence = [
+    calibrated(0, 0),
+    calibrated(300, 0.05),
+    calibrated(600, 0),
+    checked(640, 'in'),
+    checked(690, 'in'),
+  ];
+  const at307 = reviewInterval({ evidence, intervalDays: 307, use: [], target: 0.95 });
+  expect(Math.min(...at307.advice.flatMap(({ days }) => days ?? []))).toBe(307);
+  expect(at307.proposal).toBeUndefined();
+});

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { canCheckOn } from '@/lib/gauge/master-of';
+import { canCheckOn, masterRank } from '@/lib/gauge/master-of';
 import type { Role } from '@/lib/shop/vocabulary';
 
 const gauge = (id: string, role: Role, ...fitsConnectionIds: string[]) => ({ id, role, fitsConnectionIds });
@@ -18,4 +18,10 @@ it.each([
 it('a cone gauge goes on a master seat of any size, since cones share their angle', () => {
   expect(canCheckOn(gauge('CG-1', 'cone-gauge', 'a'), gauge('MST-1', 'master-seat'))).toBe(true);
   expect(canCheckOn(gauge('TQW-1', 'torque-wrench'), gauge('TQW-1', 'torque-wrench'))).toBe(false);
+});
+
+// source: common practice, no source. Blue on the master seat is the usual check of a cone gauge; a micrometer comes after it.
+it('the usual master comes first', () => {
+  expect(masterRank('cone-gauge', 'master-seat')).toBeLessThan(masterRank('cone-gauge', 'micrometer'));
+  expect(masterRank('go-ring', 'brush')).toBe(-1);
 });

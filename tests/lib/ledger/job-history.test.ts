@@ -39,3 +39,21 @@ it('refuses doubled lines, closing what is not there or not open, and entries ab
     'An entry "tool-returned" cannot be about a job.',
   ]);
 });
+
+// source: published. Oxygen cleaning and its proof are by the approved procedure (ASTM G93/G93M); the hold is stated.
+it('Q22: an oxygen line holds the job until its cleaning is written down', () => {
+  const cleaned = entry('line-cleaned', 'J-1', {
+    ...{ lineNo: 1, procedure: 'CL-4 rev 2', onDay: '2026-03-12', evidence: 'record 17' },
+  });
+  const open = must(evolveJob(undefined, set({ ...line, duty: 'oxygen' } as typeof line)));
+  const shipped = entry('job-shipped', 'J-1', { onDay: '2026-03-13' });
+  expect(sentence(evolveJob(open, closed))).toContain('held until its cleaning is written down');
+  expect(sentence(evolveJob(open, shipped))).toContain('oxygen service');
+  expect(must(evolveJob(open, entry('job-closed', 'J-1', { how: 'cancelled' }))).status).toBe('cancelled');
+  const written = must(evolveJob(open, cleaned));
+  expect(must(evolveJob(written, closed)).status).toBe('done');
+  expect(must(evolveJob(written, set({ ...line, duty: 'oxygen' } as typeof line))).cleanings).toHaveLength(1);
+  expect(
+    sentence(evolveJob(open, entry('line-cleaned', 'J-1', { ...cleaned.payload, lineNo: 2 } as never))),
+  ).toBe('Job J-1 has no line 2.');
+});

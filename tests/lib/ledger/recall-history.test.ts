@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Draft, Entry } from '@/lib/ledger/event';
 import { endsLeftOpen, evolveRecall, type RecallRecord, suspectEndsLeft } from '@/lib/ledger/recall-history';
+import { RecallSchema } from '@/lib/shop/recall';
 import { must, sentence } from '../../support/db';
 
 type Content = Draft extends infer D
@@ -22,11 +23,12 @@ const entry = (content: Content): Entry => {
   };
   return { ...about, ...content } as Entry;
 };
-const opening = {
+const opening = RecallSchema.parse({
   ...{ gaugeId: 'G', cause: 'found-by-hand', direction: 'large', found: 'worn', foundEntryId: null },
   ...{ foundOnDay: '2026-03-02', windowFromMs: null, windowToMs: Date.UTC(2026, 2, 2), evidence: 'none' },
   ...{ evidenceEntryId: null, evidenceOnDay: null, refusedIds: ['x'] },
-} as const;
+  suspects: [],
+});
 const open = (suspects: { acceptanceId: string; endCount: number }[]) =>
   entry({ kind: 'recall-opened', payload: { ...opening, refusedIds: ['x'], suspects } });
 const decide = (acceptanceId: string, endCount: number) =>

@@ -18,10 +18,11 @@ it('an outlook taken apart, sent and put together again is the same outlook', ()
   expect(sent.facts).toEqual(outlook.facts);
   const cut = { connectionId: '3-8-medium', materialId: '2507' };
   const told = (from: typeof outlook) => {
-    const { probabilityFinishes, ...forecast } = must(from.forecast('D-20', cut));
+    const { probabilityFinishes, safeEndsAt, ...forecast } = must(from.forecast('D-20', cut));
     return {
       ...forecast,
       finishes: [1, 10, 40, 100].map(probabilityFinishes),
+      safe: [0.8, 0.9, 0.95].map(safeEndsAt),
       life: from.ensemble.residualLife('D-20'),
       bought: from.ensemble.newLife('die-3-8', 3),
       factor: from.ensemble.materialFactor('die', '2507'),

@@ -74,3 +74,18 @@ it('an order must be known, and for this part', () => {
   );
   expect(decideReceipt(facts({ orderId: 'PO-1' }, { order: { ...order, partId: DIE.id } })).ok).toBe(true);
 });
+
+it('a wrong hand that really is so, and a missing or wrong certificate, go into quarantine with the reason', () => {
+  expect(must(decideReceipt(facts({ hand: 'RH', takeWrongHand: true })))).toMatchObject({
+    hand: 'RH',
+    quarantine: 'Wrong hand: marked RH, must be LH. To be sent back.',
+  });
+  expect(must(decideReceipt(facts({ certificate: 'missing' })))).toMatchObject({
+    certificate: 'missing',
+    quarantine: 'No certificate came with it.',
+  });
+  expect(must(decideReceipt(facts({ certificate: 'wrong' }, { part: RING })))).toMatchObject({
+    quarantine: 'Its certificate is not the right one.',
+  });
+  expect(must(decideReceipt(facts({ certificate: 'in-order' })))).not.toHaveProperty('quarantine');
+});

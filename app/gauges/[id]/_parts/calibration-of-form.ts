@@ -21,9 +21,12 @@ export function outcomeOf(value: string): Outcome | undefined {
 
 const FIGURES = ['asFoundError', 'asLeftError', 'lowerLimit', 'upperLimit', 'expandedUncertainty'] as const;
 
-/** The figures of the certificate as typed; null where none was. What is left empty is not stated. */
+/**
+ * The figures of the certificate as typed; null where no error was, whatever limits the form proposed. What is left empty
+ * is not stated.
+ */
 export function figuresOfForm(form: FormData): Record<string, unknown> | null {
-  if (FIGURES.every((name) => text(form, name) === '')) return null;
+  if (text(form, 'asFoundError') === '' && text(form, 'asLeftError') === '') return null;
   return {
     feature: text(form, 'feature'),
     unit: text(form, 'unit'),

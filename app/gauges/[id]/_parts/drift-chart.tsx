@@ -6,7 +6,7 @@ import type { IntervalReview } from '@/lib/gauge/interval-review';
 import styles from './drift-chart.module.css';
 
 const [WIDTH, HEIGHT] = [640, 260];
-const PAD = { left: 46, right: 12, top: 20, bottom: 30 };
+const PAD = { left: 46, right: 12, top: 28, bottom: 34 };
 const STEPS = 24;
 const AHEAD_DAYS = 540;
 
@@ -108,7 +108,7 @@ function Upright({
   return (
     <g>
       <line className={styles.upright} x1={x(at)} x2={x(at)} y1={PAD.top} y2={HEIGHT - PAD.bottom} />
-      <text className={styles.label} x={x(at)} y={PAD.top - 3} textAnchor="middle">
+      <text className={styles.label} x={x(at)} y={PAD.top - 6} textAnchor="middle">
         {label}
       </text>
     </g>

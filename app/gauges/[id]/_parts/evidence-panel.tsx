@@ -12,34 +12,50 @@ interface EvidencePanelProps {
   readonly today: string;
 }
 
+/** As many as are looked at; the rest is folded away. */
+const SHOWN = 6;
+
 /** Every certificate and every check, newest first. */
 export function EvidencePanel({ toolId, evidence, today }: EvidencePanelProps) {
+  const newest = evidence.toReversed();
   const latest = evidence.findLast(({ kind }) => kind === 'calibration');
   return (
     <Panel title="Certificates and checks">
       <div className="stack">
-        <Table
-          caption="Certificates and checks, newest first"
-          rows={evidence.toReversed()}
-          rowKey={({ entryId }) => entryId}
-          empty={
-            <EmptyState title="Nothing on record yet">
-              Record its last certificate below: the verdict and the due day are enough.
-            </EmptyState>
-          }
-          columns={[
-            { key: 'day', header: 'On', lead: true, cell: ({ onDay }) => dayText(onDay, today) },
-            { key: 'what', header: 'What', cell: (one) => <What one={one} /> },
-            { key: 'result', header: 'Result', cell: (one) => <Result one={one} /> },
-            { key: 'figures', header: 'Figures', cell: (one) => <Figures one={one} /> },
-            { key: 'file', header: 'File', cell: (one) => <File one={one} /> },
-          ]}
-        />
+        <EvidenceTable rows={newest.slice(0, SHOWN)} today={today} />
+        {newest.length > SHOWN ? (
+          <details>
+            <summary>Earlier: {newest.length - SHOWN}</summary>
+            <EvidenceTable rows={newest.slice(SHOWN)} today={today} />
+          </details>
+        ) : null}
         {latest !== undefined && latest.file === null ? (
           <CertificateUpload toolId={toolId} calibrationId={latest.entryId} />
         ) : null}
       </div>
     </Panel>
+  );
+}
+
+function EvidenceTable({ rows, today }: { readonly rows: readonly GaugeEvidence[]; readonly today: string }) {
+  return (
+    <Table
+      caption="Certificates and checks, newest first"
+      rows={rows}
+      rowKey={({ entryId }) => entryId}
+      empty={
+        <EmptyState title="Nothing on record yet">
+          Record its last certificate: the verdict and the due day are enough.
+        </EmptyState>
+      }
+      columns={[
+        { key: 'day', header: 'On', lead: true, cell: ({ onDay }) => dayText(onDay, today) },
+        { key: 'what', header: 'What', cell: (one) => <What one={one} /> },
+        { key: 'result', header: 'Result', cell: (one) => <Result one={one} /> },
+        { key: 'figures', header: 'Figures', cell: (one) => <Figures one={one} /> },
+        { key: 'file', header: 'File', cell: (one) => <File one={one} /> },
+      ]}
+    />
   );
 }
 

@@ -7,7 +7,7 @@ import { addDays, daysBetween } from '@/lib/calendar/day';
 import { endsAtStake } from '@/lib/gauge/ends-at-stake';
 import type { GaugeEvidence } from '@/lib/gauge/evidence';
 import { reviewInterval } from '@/lib/gauge/interval-review';
-import { canCheckOn } from '@/lib/gauge/master-of';
+import { canCheckOn, masterRank } from '@/lib/gauge/master-of';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import type { GaugeView } from '../../_parts/gauge-view';
 import { mayAccept } from '../../_parts/gauge-words';
@@ -80,7 +80,10 @@ function twinsOf({ gauge, part }: GaugeView, views: readonly GaugeView[]): strin
 /** What it can be checked on, in date and in the shop. */
 function mastersOf({ gauge, part }: GaugeView, views: readonly GaugeView[]) {
   const self = { id: gauge.id, role: gauge.role, fitsConnectionIds: part.fitsConnectionIds };
-  return views.flatMap((other) => {
+  const ranked = views.toSorted(
+    (a, b) => masterRank(gauge.role, a.gauge.role) - masterRank(gauge.role, b.gauge.role),
+  );
+  return ranked.flatMap((other) => {
     const master = { ...self, ...other.gauge, fitsConnectionIds: other.part.fitsConnectionIds };
     const fit = mayAccept(other.gauge, other.due) !== 'no' && canCheckOn(self, master);
     return fit ? [{ value: master.id, label: `${master.id}, ${other.part.name}` }] : [];

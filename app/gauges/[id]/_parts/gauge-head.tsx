@@ -1,4 +1,4 @@
-import { dayText, inDays } from '@/app/_shared/format';
+import { count, dayText, inDays } from '@/app/_shared/format';
 import { Breadcrumb, StateMark, TitleBlock, ToolId } from '@/app/_shared/ui';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
@@ -51,9 +51,17 @@ export function GaugeHead({ view, facts }: { readonly view: GaugeView; readonly 
                 ? 'none on record'
                 : `${dayText(gauge.calibratedOnDay, today)}${gauge.laboratory === null ? '' : `, ${gauge.laboratory}`}`,
           },
-          { label: 'Gauged since', value: gauge.endsSince === 0 ? 'no ends' : `${gauge.endsSince} ends` },
+          { label: 'Gauged since', value: gaugedSince(view, today) },
         ]}
       />
     </>
   );
+}
+
+/** Ends gauged since its last certificate, and when the plan will have used up what is left, where that is counted. */
+function gaugedSince({ gauge, endsUsedUpOnDay }: GaugeView, today: string): string {
+  const since = gauge.endsSince === 0 ? 'no ends' : count(gauge.endsSince, 'end');
+  return endsUsedUpOnDay === null
+    ? since
+    : `${since}; used up ${inDays(endsUsedUpOnDay, today)}, by the plan`;
 }

@@ -49,9 +49,9 @@ export function EndCostsPanel({ rows, facts, currency }: EndCostsProps) {
         ]}
       />
       <p className="fine">
-        A tool’s price and its regrinds are spread over what it cut; one that still cuts counts with the used
-        part of a typical life of its kind. Fluid as planned for each end. Prices as they stand today; no
-        wages.
+        A tool’s price and its regrinds are spread over the wear it took, harder materials counted by their
+        factor; one that still cuts counts with the used part of a typical life of its kind. Fluid as planned
+        for each end. Prices as they stand today; no wages.
       </p>
     </Panel>
   );

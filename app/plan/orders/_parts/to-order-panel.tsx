@@ -27,7 +27,9 @@ export function ToOrderPanel({ book, outlook, horizonQuery }: ToOrderProps) {
     return (
       <Panel title="Orders to place">
         <EmptyState title="Nothing need be ordered">
-          What is here and on order is enough for the days looked at, as surely as the shop asks.
+          {(facts.drafts ?? []).length > 0
+            ? 'With the drafts below, what is here and on order is enough for the days looked at.'
+            : 'What is here and on order is enough for the days looked at, as surely as the shop asks.'}
         </EmptyState>
         <Unlisted book={book} />
       </Panel>

@@ -1,4 +1,4 @@
-import { money, percent } from '@/app/_shared/format';
+import { chanceWords, money } from '@/app/_shared/format';
 import { Table } from '@/app/_shared/ui';
 import { regrindSentence } from '@/app/_shared/words/replace-words';
 import type { PartReplacement } from '@/lib/replacement/part-replacement';
@@ -19,7 +19,7 @@ export function RegrindTable({ parts, currency }: RegrindTableProps) {
         {money(Math.round(edge.costRate * 100 * perEnd), currency)}
         <br />
         <span className="fine">
-          {edge.cheaperThanNew === null ? '' : `${percent(edge.cheaperThanNew)} cheaper than new`}
+          {edge.cheaperThanNew === null ? '' : `${chanceWords(edge.cheaperThanNew)} that new is dearer`}
         </span>
       </>
     );
@@ -35,7 +35,6 @@ export function RegrindTable({ parts, currency }: RegrindTableProps) {
         ...Array.from({ length: most + 1 }, (_, regrinds) => ({
           key: `edge-${regrinds}`,
           header: edgeName(regrinds),
-          numeric: true,
           cell: (found: PartReplacement) => cost(found, regrinds),
         })),
         { key: 'best', header: 'So', cell: regrindSentence },

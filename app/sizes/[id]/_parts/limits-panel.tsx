@@ -1,7 +1,6 @@
 import { measureText, wireText } from '@/app/_shared/format';
-import { LimitsTable } from '@/app/_shared/thread/limits-table';
+import { LimitsView } from '@/app/_shared/thread/limits-view';
 import { gaugeWords, lookAlikeWords, threadSpelledOut } from '@/app/_shared/thread/thread-words';
-import { ZoneDrawing } from '@/app/_shared/thread/zone-drawing';
 import { ButtonLink, KeyValue, Panel } from '@/app/_shared/ui';
 import type { Connection } from '@/lib/shop/noun';
 import { type ConnectionLimits, connectionLimits } from '@/lib/thread/connection-limits';
@@ -60,13 +59,7 @@ function Known({
         <p>{threadSpelledOut(thread, limits.series)}.</p>
         {lookAlike ? <p className="quiet">{lookAlike}</p> : null}
       </div>
-      <div className="columns">
-        <LimitsTable limits={limits} caption={`Limits of size of ${designation}, class ${threadClass}`} />
-        <ZoneDrawing
-          limits={limits}
-          title={`Tolerance zones of ${designation}, class ${threadClass}, below the basic sizes, to scale`}
-        />
-      </div>
+      <LimitsView limits={limits} designation={designation} threadClass={threadClass} />
       <KeyValue
         items={[
           { label: 'Best wire', value: wire(known.bestWireMm) },

@@ -14,7 +14,7 @@ interface SureChoiceProps {
 
 /** Safe ends at another confidence, for this look only: nothing is saved. The shop's own stands under Set-up. */
 export function SureChoice({ toolId, cut, confidence, required }: SureChoiceProps) {
-  const work = cut.line
+  const work: Record<string, string> = cut.line
     ? { line: cut.line.id }
     : {
         ...{ connection: cut.connection.id, material: cut.material.id },

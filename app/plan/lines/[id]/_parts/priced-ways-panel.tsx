@@ -47,11 +47,14 @@ export function PricedWaysPanel({ row, outlook }: { readonly row: PlanRow; reado
           {
             key: 'try',
             header: 'Try it',
-            cell: (way) => (
-              <Link href={whatIfHref(way.changes)} prefetch={false}>
-                On the plan<span className="vh">: {wayWords(way, facts.today)}</span>
-              </Link>
-            ),
+            cell: (way) =>
+              way.changes.length === 0 ? (
+                <span className="quiet">nothing to try yet</span>
+              ) : (
+                <Link href={whatIfHref(way.changes)} prefetch={false}>
+                  On the plan<span className="vh">: {wayWords(way, facts.today)}</span>
+                </Link>
+              ),
           },
         ]}
       />

@@ -17,7 +17,8 @@ export function PiecesPanel({
     <Panel title="With how many it lasts" aside={`the shop asks for ${percent(outlook.service)}`}>
       <p>
         The plan’s lines need {bandWords(plannedBand)}, four times in five; with work that is not on the books
-        yet, at the pace of the last half year, {bandWords(totalBand)}.
+        yet, at the pace of the last half year, {bandWords(totalBand)}. What is on order counts as if it were
+        here: whether it comes in time stands under the order.
       </p>
       <Table
         caption="Chance of running out by pieces ordered, arriving in time"

@@ -17,8 +17,8 @@ interface StockPanelProps {
 /** The stock against the plan, week by week, in ends of the size that the part is mostly for. */
 export function StockPanel({ proposal, facts, ensemble }: StockPanelProps) {
   const { part, outlook } = proposal;
-  const asked = new Set(outlook.lines.map(({ lineId }) => lineId));
-  const wanted = facts.lines.find(({ id }) => asked.has(id))?.connectionId ?? part.fitsConnectionIds[0];
+  const planned = facts.lines.find(({ connectionId }) => part.fitsConnectionIds.includes(connectionId));
+  const wanted = planned?.connectionId ?? part.fitsConnectionIds[0];
   const connection = facts.connections.find(({ id }) => id === wanted);
   if (connection === undefined) return null;
   const operation = outlook.kind === 'blade' ? 'cone' : 'thread';

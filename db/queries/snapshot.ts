@@ -1,6 +1,6 @@
-import type { Db } from './open';
-import { openReadOnly } from './open-read-only';
-import { dataVersion } from './queries/entries';
+import type { Db } from '../open';
+import { openReadOnly } from '../open-read-only';
+import { dataVersion } from './entries';
 
 /** The record as it stood at one version, whatever is entered since. */
 export interface Snapshot {

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { openDb } from '@/db/open';
+import { openSnapshot } from '@/db/queries/snapshot';
 import { listTools } from '@/db/queries/tools';
-import { openSnapshot } from '@/db/snapshot';
-import { DIE, receive, testShop } from '../support/db';
+import { DIE, receive, testShop } from '../../support/db';
 
 const dir = mkdtempSync(join(tmpdir(), 'edgekeep-snapshot-'));
 afterAll(() => rmSync(dir, { recursive: true }));

@@ -1,0 +1,90 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { normalCdf } from '@/lib/numeric/normal';
+import { type NeedLine, type NeedSource, walkNeed } from '@/lib/orders/need-walk';
+import { statedDraws } from '../../support/life-draws';
+
+const ones = (count: number) => new Float64Array(count).fill(1);
+const line = (change: Partial<NeedLine> & Pick<NeedLine, 'lineId' | 'amount'>, drawCount = 1): NeedLine => ({
+  ...{ startInDays: 0, dueInDays: 10, weights: ones(drawCount), part: 0 },
+  ...change,
+});
+const source = (life: number, change: Partial<NeedSource> = {}): NeedSource => ({
+  ...{ serves: [0, 1], freeInDays: 0, life: Float64Array.of(life) },
+  ...change,
+});
+const walk = (lines: readonly NeedLine[], sources: readonly NeedSource[], life = 100) =>
+  walkNeed({ lines, sources, partCount: 1, drawCount: 1, newLife: () => Float64Array.of(life) });
+
+// source: hand. 150 in hand; the first line takes 100, the second 130: short after 50 of 130, day 20 + 10·50/130; the new
+// edge of 100 leaves 20.
+it('uses up what is here, then begins a new edge on the day that it runs out', () => {
+  const lines = [
+    line({ lineId: 'a', amount: 100 }),
+    line({ lineId: 'b', amount: 130, startInDays: 20, dueInDays: 30 }),
+  ];
+  const found = walk(lines, [source(150)]);
+  expect(found.shortDays[0]?.[0]).toBe(Number.POSITIVE_INFINITY);
+  expect(found.shortDays[1]?.[0]).toBeCloseTo(20 + (10 * 50) / 130, 12);
+  expect(found.parts[0]?.needDays).toHaveLength(1);
+  expect(found.parts[0]?.leftOver[0]).toBeCloseTo(20, 12);
+});
+
+// source: hand. An order that comes on day 12 is too late for a line due on day 10, and there for one due on day 30.
+it('counts what is on its way for the lines that it comes in time for', () => {
+  const lines = [
+    line({ lineId: 'a', amount: 50 }),
+    line({ lineId: 'b', amount: 50, startInDays: 20, dueInDays: 30 }),
+  ];
+  const found = walk(lines, [source(100, { freeInDays: Int32Array.of(12) })]);
+  expect([found.shortDays[0]?.[0], found.shortDays[1]?.[0]]).toEqual([0, Number.POSITIVE_INFINITY]);
+  expect(found.parts[0]?.needDays).toHaveLength(1);
+});
+
+// source: formula. Worked normal lives of the trade notes (Q3): a die of mean 1 200 turns, sd 360, with 600 behind it; job 41
+// takes 506 turns, job 44 then 360. P(41) = S(1106)/S(600) = 0.63, P(both) = S(1466)/S(600) = 0.24.
+it('Q3: without the order that slipped, each job is as sure as the worked figures say', () => {
+  const drawCount = 2048;
+  const draws = statedDraws({ drawCount, tools: { D: { mean: 1200, used: 600 } } });
+  const life = draws.residualLife('D') ?? new Float64Array();
+  const weights = ones(drawCount);
+  const found = walkNeed({
+    lines: [
+      line({ lineId: 'J-41', amount: 506, weights }),
+      line({ lineId: 'J-44', amount: 360, weights, startInDays: 14, dueInDays: 20 }),
+    ],
+    sources: [{ serves: [0, 1], freeInDays: 0, life }],
+    ...{ partCount: 1, drawCount },
+    newLife: () => new Float64Array(drawCount).fill(1e6),
+  });
+  const survive = (turns: number) => 1 - normalCdf((turns - 1200) / 360);
+  const made = (i: number) => 1 - (found.shortDays[i]?.filter(Number.isFinite).length ?? 0) / drawCount;
+  expect(made(0)).toBeCloseTo(survive(1106) / survive(600), 2);
+  expect(made(0)).toBeCloseTo(0.63, 2);
+  // A new edge begun for job 41 does job 44 too: the futures in which either runs short are those that do not make both.
+  const both = made(0) + made(1) - 1;
+  expect(both).toBeCloseTo(survive(1466) / survive(600), 2);
+  expect(survive(1466) / survive(600)).toBeCloseTo(0.24, 2);
+});
+
+// More life in hand never asks for more new edges, nor sooner; more work never for fewer.
+it('is monotone in what is here and in what is asked', () => {
+  const amount = fc.integer({ min: 1, max: 400 });
+  fc.assert(
+    fc.property(fc.array(amount, { minLength: 1, maxLength: 6 }), amount, amount, (amounts, a, b) => {
+      const lines = amounts.map((of, i) =>
+        line({ lineId: String(i), amount: of, startInDays: 5 * i, dueInDays: 5 * i + 4 }),
+      );
+      const serves = lines.map((_, i) => i);
+      const few = walk(lines, [source(Math.min(a, b), { serves })]);
+      const many = walk(lines, [source(Math.max(a, b), { serves })]);
+      const days = (found: typeof few) => found.parts[0]?.needDays.map((piece) => piece[0] as number) ?? [];
+      expect(days(many).length).toBeLessThanOrEqual(days(few).length);
+      days(many).forEach((day, n) => {
+        expect(day).toBeGreaterThanOrEqual((days(few)[n] ?? Number.NaN) - 1e-9);
+      });
+      const total = amounts.reduce((sum, of) => sum + of, 0);
+      expect(days(few)).toHaveLength(Math.max(0, Math.ceil((total - Math.min(a, b)) / 100 - 1e-9)));
+    }),
+  );
+});
