@@ -35,16 +35,16 @@ const WORDS: Record<string, Words> = {
   'tool-moved': (p) =>
     `now ${TOOL_STATE_LABEL[p.to as ToolState] ?? String(p.to)}${p.backOnDay ? `, expected back ${p.backOnDay}` : ''}`,
   'kit-issued': (p, names) =>
-    `kit of ${count((p.items as unknown[]).length, 'item')} issued to ${names.person(String(p.toPersonId))} for job ${p.jobLineId}`,
-  'kit-search-opened': (p) => `missing from the kit: ${(p.toolIds as string[]).join(', ')}`,
+    `kit of ${count(listOf(p.items).length, 'item')} issued to ${names.person(String(p.toPersonId))} for job ${p.jobLineId}`,
+  'kit-search-opened': (p) => `missing from the kit: ${listOf(p.toolIds).join(', ')}`,
   'stock-counted': (p) =>
-    `stock-take: ${p.found} of ${p.expected} found${(p.variances as unknown[]).length === 0 ? '' : `, ${count((p.variances as unknown[]).length, 'difference')}`}`,
+    `stock-take: ${p.found} of ${p.expected} found${listOf(p.variances).length === 0 ? '' : `, ${count(listOf(p.variances).length, 'difference')}`}`,
   'conflict-raised': (p) => `could not be taken from the bench: ${p.what}. ${p.sentence}`,
   'conflict-settled': (p) => `conflict ${p.how === 'entered' ? 'entered by hand' : 'dropped'}: ${p.note}`,
   'kit-closed': (p) =>
     p.how === 'complete'
       ? 'kit put away complete'
-      : `kit closed with a loss: ${(p.lostToolIds as string[]).join(', ')}`,
+      : `kit closed with a loss: ${listOf(p.lostToolIds).join(', ')}`,
   'tool-reserved': (p) => `kept for job ${p.jobLineId} until ${p.untilDay}`,
   'tool-freed': () => 'no longer kept for a job',
   'pieces-accounted': (p) =>
@@ -140,4 +140,9 @@ function opening(p: Payload): string {
   const known = p.opening as { known: string; ends?: number };
   if (known.known === 'unknown') return ', use before this unknown';
   return known.known === 'counted' ? `, ${count(known.ends ?? 0, 'end')} cut before` : '';
+}
+
+/** A list of an entry's content; empty where there is none. */
+function listOf(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
 }

@@ -37,7 +37,7 @@ function backtestOf(cases: number, hits: number): ShopBacktest {
       settled,
     };
   });
-  return { rows: cases, ...scoreSummary(predictions) };
+  return { rules: [], rows: cases, ...scoreSummary(predictions) };
 }
 
 // source: hand. 39 of 50 are 7.8 in 10; the fixed count said yes to all, so it was wrong of the 11 others.
@@ -110,7 +110,9 @@ it('says so when nothing stands out', () => {
   }));
   const calm: ShopComparisons = { judged, tooLittle: 3, holds: [] };
   const said = (of: ShopComparisons) => text(<ComparisonPanel state={{ ...idle, found: of }} />);
-  expect(said(calm)).toContain('No lot, supplier, heat or fluid stands out as dying early among 1 group looked at.');
+  expect(said(calm)).toContain(
+    'No lot, supplier, heat or fluid stands out as dying early among 1 group looked at.',
+  );
   expect(said({ ...calm, judged: [] })).toContain('Nothing can be compared yet');
   expect(asksForDecision({ ...idle, found: calm })).toBe(false);
   expect(asksForDecision({ found: undefined, working: true, failed: false })).toBe(false);

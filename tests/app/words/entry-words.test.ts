@@ -77,6 +77,27 @@ describe('entryWords', () => {
     ['gauge-calibrated', { result: 'fail', dueOnDay: null }, 'failed its calibration, set aside'],
     ['fluid-opened', { onDay: '2026-03-02' }, 'opened on 2026-03-02'],
     ['fluid-level-read', { levelMl: 400 }, 'level 400 mL'],
+    ['fluid-drops-counted', { drops: 100, volumeMl: 2.5 }, 'counted 100 drops in 2.5 mL'],
+    [
+      'fluid-extended',
+      { untilDay: '2026-09-01', inspection: 'clear' },
+      'life lengthened to 2026-09-01 after inspection: clear',
+    ],
+    [
+      'fluid-disposed',
+      { how: 'waste-carrier', volumeMl: 90, transferNote: 'N-7' },
+      'to a licensed waste carrier, 90 mL, note N-7',
+    ],
+    [
+      'fluid-lot-set',
+      { lot: 'L7', chlorinated: 'unknown', sdsRevision: '' },
+      'lot L7: chlorinated unknown, no SDS written down',
+    ],
+    [
+      'line-cleaned',
+      { lineNo: 1, onDay: '2026-03-02', procedure: 'CL-4', evidence: 'record 17' },
+      'line 1 cleaned on 2026-03-02 by CL-4: record 17',
+    ],
     [
       'life-guess-set',
       { ends: 150, giveOrTake: 2 },

@@ -38,8 +38,8 @@ it('names the lines that wait for an order, and only those that it would save', 
   expect(row?.reason).toBe('line-waits');
   expect(row?.waiting.map(({ lineId }) => lineId)).toEqual(['J-1.1']);
   expect(row?.waiting[0]?.probability).toBeGreaterThan(0.8);
-  expect(
-    row?.usable && row.usable.early <= row.usable.median && row.usable.median <= row.usable.late,
-  ).toBe(true);
+  expect(row?.usable && row.usable.early <= row.usable.median && row.usable.median <= row.usable.late).toBe(
+    true,
+  );
   expect(list([order('PO-1', 30)], [threadLine('J-1.1', 90, 10, 20)])[0]?.waiting).toEqual([]);
 });

@@ -30,7 +30,8 @@ it('Croston on a small series', () => {
   near(found?.rateSba, 0.9243243243243243);
 });
 
-// source: formula. The update written out in a spreadsheet: chance every period, size only on demand.
+// source: formula. The published update written out apart in Python: chance every period, size only on demand. No published
+// worked example was found.
 it('Teunter, Syntetos and Babai', () => {
   const c = tsb(PRODUCT_C, { sizeSmoothing: 0.1, chanceSmoothing: 0.05, startSize: 2, startChance: 0.5 });
   near(c.size, 2.7502538401);

@@ -8,7 +8,7 @@ import {
   poissonStock,
 } from '@/lib/stock/poisson-stock';
 
-// source: published. Poisson distribution, tables of P(N <= k) (values to 16 figures from SciPy, scipy.stats.poisson.cdf).
+// source: other-software. SciPy, scipy.stats.poisson.cdf.
 it.each([
   [0.5, [0.6065306597126334, 0.9097959895689501, 0.9856123220330293, 0.9982483774437092]],
   [1.5, [0.22313016014842982, 0.5578254003710748, 0.8088468305380582, 0.9343575456215499]],

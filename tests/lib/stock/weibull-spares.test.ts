@@ -19,8 +19,8 @@ const SHAPE_2 = [
   ],
 ] as const;
 
-// source: other-software. Series of McShane, Adrian, Bradlow and Fader (2008) in 120 digits, agreeing with Gauss–Legendre
-// convolution and with ten million simulated histories.
+// source: other-software. Series of McShane, Adrian, Bradlow and Fader (2008) in 120 digits;
+// checked there against Gauss–Legendre convolution.
 it.each(SHAPE_2)('shape 2, exposure %f scales, first edge at %f', (exposure, firstAge, expected) => {
   const enough = weibullSpares({ shape: 2, exposure, firstAge, sparesMost: 4 });
   for (const [k, value] of expected.entries()) expect(Math.abs((enough[k] ?? 0) - value)).toBeLessThan(1e-9);
