@@ -116,6 +116,16 @@ describe('entryWords', () => {
       'read on 2026-03-02: wear land 0.18 mm',
     ],
     [
+      'tool-marked',
+      { how: 'etched', codeKind: 'data-matrix', readBack: true, onDay: '2026-03-02' },
+      'marked again: etched, Data Matrix, read back',
+    ],
+    [
+      'tool-marked',
+      { how: 'stamped', codeKind: null, readBack: false, onDay: '2026-03-02' },
+      'marked again: stamped, not read back',
+    ],
+    [
       'edge-read',
       { onDay: '2026-03-02', finding: { method: 'pitch-diameter', pitchDiameterMm: 13.26 } },
       'read on 2026-03-02: pitch diameter 13.26 mm',

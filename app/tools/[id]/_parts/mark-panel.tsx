@@ -1,4 +1,5 @@
 import { newStamp } from '@/app/_server/entry-stamp';
+import { CodeMark } from '@/app/_shared/codes/code-mark';
 import { ButtonLink, Panel } from '@/app/_shared/ui';
 import type { ToolRow } from '@/db/queries/tools';
 import { MarkForm } from './mark-form';
@@ -10,7 +11,8 @@ export function MarkPanel({ tool, today }: { readonly tool: ToolRow; readonly to
   return (
     <Panel title="Its mark">
       <div className="stack">
-        <div>
+        <div className="cluster">
+          <CodeMark kind="qr" text={tool.id} sideMm={24} />
           <ButtonLink href={`/labels?id=${id}`}>Print its label</ButtonLink>
         </div>
         <details>
