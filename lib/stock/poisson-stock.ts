@@ -5,7 +5,7 @@ import { lnGamma } from '../numeric/ln-gamma';
 /**
  * Poisson, chance of exactly k: what a slow item's demand is like, dies by ones and twos. Domain: mean >= 0, k whole.
  * Source: formula.
- * @example poissonProbability(0, 1) // => 1
+ * @example poissonProbability(0, 0) // => 1
  */
 export function poissonProbability(mean: number, k: number): number {
   if (!Number.isInteger(k) || k < 0) return 0;

@@ -58,6 +58,8 @@ it('findLine reads a line as it was planned', () => {
     jobId: 'J-5',
     jobTitle: 'Fifth',
     jobStatus: 'open',
+    duty: 'ordinary',
+    cleanedOnDay: null,
     goodCones: 0,
     goodThreads: 0,
   });
