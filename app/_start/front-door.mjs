@@ -1,25 +1,29 @@
 import { createServer } from 'node:http';
+import { createServer as createSecureServer } from 'node:https';
 import { Refused } from './refused.mjs';
 
 /**
  * Takes the port before any long work, so that a used port is refused at once and nobody else takes it meanwhile.
- * Until `serve` is called every request is told that Edgekeep is still starting.
+ * Until `serve` is called every request is told that Edgekeep is still starting. A secure door has no certificate before
+ * the packages that make one are there: until `setCertificate` its connections fail.
  */
-export async function openFrontDoor({ host, port }) {
+export async function openFrontDoor({ host, port, secure = false }) {
   let handle = stillStarting;
-  const server = createServer((request, response) => handle(request, response));
+  const answer = (request, response) => handle(request, response);
+  const server = secure ? createSecureServer(answer) : createServer(answer);
   await new Promise((resolve, reject) => {
-    server.once('error', (error) => reject(refusalFor(error, host, port)));
+    server.once('error', (error) => reject(refusalFor(error, host, port, secure)));
     server.listen(port, host, resolve);
   });
   const taken = server.address().port;
   return {
     server,
     port: taken,
-    address: `http://${addressHost(host)}:${taken}`,
+    address: `${secure ? 'https' : 'http'}://${addressHost(host)}:${taken}`,
     serve: (handler) => {
       handle = handler;
     },
+    setCertificate: ({ key, cert }) => server.setSecureContext({ key, cert, minVersion: 'TLSv1.2' }),
   };
 }
 
@@ -33,19 +37,20 @@ function stillStarting(_request, response) {
 }
 
 /** The name to type in a browser of this machine: a server on every address is reached on the loopback one. */
-function addressHost(host) {
+export function addressHost(host) {
   if (host === '0.0.0.0' || host === '::') return '127.0.0.1';
   return host.includes(':') ? `[${host}]` : host;
 }
 
-function refusalFor(error, host, port) {
-  const other = 'choose another with --port, for example npm start -- --port';
+function refusalFor(error, host, port, secure) {
+  const flag = secure ? '--https-port' : '--port';
+  const other = `choose another with ${flag}, for example npm start -- ${secure ? '--https ' : ''}${flag}`;
   if (error.code === 'EADDRINUSE')
     return new Refused(
       `Port ${port} on ${host} is in use: stop what uses it, or ${other} ${nextPort(port)}.`,
     );
   if (error.code === 'EACCES')
-    return new Refused(`Port ${port} may not be opened by this user: ${other} 4170.`);
+    return new Refused(`Port ${port} may not be opened by this user: ${other} ${secure ? 4171 : 4170}.`);
   if (['EADDRNOTAVAIL', 'ENOTFOUND', 'EAI_AGAIN', 'EINVAL'].includes(error.code)) {
     return new Refused(
       `This machine has no address "${host}": give one of its own with --host, or 127.0.0.1.`,

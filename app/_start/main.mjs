@@ -5,6 +5,7 @@ import { withCheckoutLock } from './checkout-lock.mjs';
 import { ensureDataFolder } from './data-folder.mjs';
 import { prepareDatabase } from './database.mjs';
 import { openFrontDoor } from './front-door.mjs';
+import { certify, openSecureDoor, tabletLines } from './https-door.mjs';
 import { ensureInstalled } from './install.mjs';
 import { helpText, readOptions } from './options.mjs';
 import { reportEnd } from './refused.mjs';
@@ -30,17 +31,21 @@ export async function main(argv, env) {
 async function start(options) {
   ensureDataFolder(options.dataDir);
   const door = await openFrontDoor(options);
+  const secureDoor = await openSecureDoor(options);
   const shop = await withCheckoutLock(root, async (noteChild) => {
     await ensureInstalled(root, { noteChild });
     if (!isBuilt(root)) refuseUnderRunningServer(root, 'its pages have changed');
     const served = await prepareDatabase(root, options, noteChild);
     await ensureBuilt(root, { noteChild });
+    if (secureDoor) await certify(secureDoor, options, door);
     noteServer(root, door.address);
     return served;
   });
   process.env.EDGEKEEP_DATA = options.dataDir;
-  const app = await serve(root, door, options);
-  endOnSignal(door, app);
+  const doors = secureDoor ? [door, secureDoor] : [door];
+  const app = await serve(root, doors, options);
+  endOnSignal(doors, app);
   console.log(`Serving ${shopNames[shop]} from ${options.dataDir}. Ctrl-C stops it.`);
+  if (secureDoor) console.log(tabletLines(secureDoor));
   console.log(`Edgekeep is at ${door.address}`);
 }

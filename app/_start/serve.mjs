@@ -6,8 +6,9 @@ import { withReadableAddress } from './readable-address.mjs';
 
 const patienceMs = 3000;
 
-/** Lets Next answer at the front door, in this process: one process to start and one to end. */
-export async function serve(root, door, { host, names }) {
+/** Lets Next answer at every front door, the first of which is plain http, in this process: one process to start and one to end. */
+export async function serve(root, doors, { host, names }) {
+  const [door] = doors;
   process.env.NODE_ENV = 'production';
   process.env.NEXT_TELEMETRY_DISABLED = '1';
   process.env.PORT = String(door.port);
@@ -23,22 +24,23 @@ export async function serve(root, door, { host, names }) {
     quiet: false,
   });
   await app.prepare();
-  door.serve(withKnownName(withReadableAddress(withPagePolicy(app.getRequestHandler())), names));
+  const handle = withKnownName(withReadableAddress(withPagePolicy(app.getRequestHandler())), names);
+  for (const each of doors) each.serve(handle);
   return app;
 }
 
 /** Ends on Ctrl-C, TERM or a closed terminal: answers what is under way for up to three seconds; a second signal ends at once. */
-export function endOnSignal(door, app) {
+export function endOnSignal(doors, app) {
   let ending = false;
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
     process.on(signal, async () => {
       const code = 128 + constants.signals[signal];
       if (ending) process.exit(code);
       ending = true;
-      const closed = new Promise((resolve) => door.server.close(resolve));
-      door.server.closeIdleConnections();
+      const closed = Promise.all(doors.map(({ server }) => new Promise((resolve) => server.close(resolve))));
+      for (const { server } of doors) server.closeIdleConnections();
       await Promise.race([closed, wait(patienceMs)]);
-      door.server.closeAllConnections();
+      for (const { server } of doors) server.closeAllConnections();
       await Promise.race([app.close(), wait(patienceMs)]);
       await closeShop();
       process.exit(code);

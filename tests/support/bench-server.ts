@@ -10,8 +10,6 @@ export const cut = (entryId: string, heldUntilMs = 0): Waiting => ({
     ...{ connectionId: '9-16-high', materialId: '316', rejects: [] },
   }),
 });
-const line = { presses: [], lineId: 'J-1.1' };
-
 /** A server that answers as told, and remembers what it was sent. */
 export function server(answer: (entries: { entryId: string }[]) => object, skewMs = 0) {
   const batches: { clockBehindMs: number; entries: { entryId: string }[] }[] = [];

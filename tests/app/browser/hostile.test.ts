@@ -90,7 +90,7 @@ it('shows script in a note, a heat, a bench and a lot as text', async () => {
   const { page, form, panel } = person;
   await page.goto('/tools/B-75-04');
   await form('Log cones').getByRole('textbox', { name: 'Cones cut' }).fill('1');
-  await form('Log cones').getByText('Rejects, thread length, heat and more').click();
+  await form('Log cones').getByText('Rejects, thread length, fluid, heat and more').click();
   await form('Log cones').getByRole('textbox', { name: 'Heat' }).fill(script);
   await form('Log cones').getByRole('button', { name: 'Log it' }).click();
   await form('Log cones').getByRole('status').waitFor();

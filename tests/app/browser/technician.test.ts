@@ -88,7 +88,7 @@ it('logs threads with rejects and a length in mm, and takes it back within ten s
   const entry = form('Log threads');
   await entry.getByRole('textbox', { name: 'Threads cut' }).fill('20');
   await entry.getByRole('textbox', { name: 'Of these good' }).fill('18');
-  await entry.getByText('Rejects, thread length, heat and more').tap();
+  await entry.getByText('Rejects, thread length, fluid, heat and more').tap();
   await entry.getByRole('textbox', { name: 'Thread length' }).fill('11.5');
   await choose(entry.getByRole('combobox', { name: 'Unit of thread length' }), 'mm');
   await entry.getByRole('textbox', { name: 'torn or rough thread' }).fill('2');
@@ -125,7 +125,7 @@ it('refuses a length with the wrong unit and keeps what was typed', async () => 
   const before = await cutSoFar(page);
   const entry = form('Log threads');
   await entry.getByRole('textbox', { name: 'Threads cut' }).fill('7');
-  await entry.getByText('Rejects, thread length, heat and more').tap();
+  await entry.getByText('Rejects, thread length, fluid, heat and more').tap();
   await entry.getByRole('textbox', { name: 'Heat' }).fill('L4407');
   const length = entry.getByRole('textbox', { name: 'Thread length' });
   await length.fill('9.5');

@@ -5,7 +5,6 @@ import { edgeFacts, use } from '../../support/edge-facts';
 import { shopRecord, toolFacts } from '../../support/shop-record';
 
 const die = toolFacts({ id: 'D-1', role: 'die' });
-const blade = toolFacts({ id: 'B-1', role: 'blade' });
 const record = (tools: ShopFacts['tools'], edges: readonly EdgeFacts[]) => shopRecord({ tools, edges });
 
 describe('shopEnsemble', () => {
