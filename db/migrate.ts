@@ -12,20 +12,35 @@ interface Migration {
   readonly sql: string;
 }
 
-/** Brings a database up to date, one transaction a step; `user_version` says how far it has come. */
-export function migrate(client: Database, folder = migrationsFolder()): void {
+/**
+ * Brings a database up to date, one transaction a step; `user_version` says how far it has come. `afterLast` runs within
+ * the last step: either the database is at the newest version and that was done, or neither.
+ */
+export function migrate(
+  client: Database,
+  folder = migrationsFolder(),
+  afterLast: (client: Database) => void = () => {},
+): void {
   const migrations = readMigrations(folder);
-  requireKnown(client, migrations.length);
-  for (const migration of migrations) step(client, migration, migrations.length);
+  const newest = migrations.length;
+  requireKnown(client, newest);
+  for (const migration of migrations)
+    step(client, migration, newest, migration.version === newest ? afterLast : () => {});
 }
 
 /** One step in one transaction of its own. The version is read inside it: two processes may open a new file at once. */
-function step(client: Database, { version, sql }: Migration, newest: number): void {
+function step(
+  client: Database,
+  { version, sql }: Migration,
+  newest: number,
+  after: (client: Database) => void,
+): void {
   if (requireKnown(client, newest) >= version) return;
   client
     .transaction(() => {
       if (requireKnown(client, newest) >= version) return;
       client.exec(sql);
+      after(client);
       client.pragma(`user_version = ${version}`);
     })
     .immediate();
@@ -40,7 +55,7 @@ function requireKnown(client: Database, newest: number): number {
   );
 }
 
-function migrationsFolder(): string {
+export function migrationsFolder(): string {
   return path.join(/* turbopackIgnore: true */ process.cwd(), 'db', 'migrations');
 }
 

@@ -1,6 +1,7 @@
 import SqliteDatabase from 'better-sqlite3';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
-import { migrate } from './migrate';
+import { deriveAnew } from './ledger/derive';
+import { migrate, migrationsFolder } from './migrate';
 import * as schema from './schema';
 
 /** An open, migrated database. `$client` is the driver, for prepared statements in bulk work. */
@@ -19,7 +20,7 @@ export function openDb(source: string | Buffer): Db {
     client.pragma('foreign_keys = ON');
     client.pragma('trusted_schema = OFF');
     client.pragma('cache_size = -32000');
-    migrate(client);
+    migrate(client, migrationsFolder(), deriveAnew);
   } catch (error) {
     client.close();
     throw error;

@@ -39,7 +39,7 @@ self.addEventListener('fetch', (event) => {
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== self.location.origin) return;
   if (request.mode === 'navigate' && url.pathname === PAGE) event.respondWith(page(request));
-  else if (url.pathname.startsWith('/_next/static/')) event.respondWith(part(request));
+  else if (isPart(url.pathname)) event.respondWith(part(request));
 });
 
 // The network's page where there is one; the kept one where there is none, or it takes too long.
@@ -56,7 +56,11 @@ async function page(request) {
   }
 }
 
-// Parts carry their content in their names: what was kept is right.
+function isPart(path) {
+  return path.startsWith('/_next/static/') || path.startsWith('/bench/scan/') || path === '/bench/scan-worker.js';
+}
+
+// Parts carry their content or their version in their names: what was kept is right.
 async function part(request) {
   const cache = await caches.open(KEPT);
   const kept = await cache.match(request);

@@ -21,7 +21,9 @@ export function networkAddresses(interfaces) {
 }
 
 function isAddress(name) {
-  return isIP(name) !== 0 && !name.includes('%') && !/^fe[89ab]/i.test(name) && !/^(0\.0\.0\.0|::)$/.test(name);
+  return (
+    isIP(name) !== 0 && !name.includes('%') && !/^fe[89ab]/i.test(name) && !/^(0\.0\.0\.0|::)$/.test(name)
+  );
 }
 
 /** A name as RFC 1123 has it: labels of letters, figures and inner hyphens; not a lone number, which would be an address. */

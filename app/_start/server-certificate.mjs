@@ -36,7 +36,9 @@ function fits(cert, authorityCert, names, nowMs) {
     certificate.checkIssued(authority) &&
     certificate.verify(authority.publicKey) &&
     named === names.length &&
-    names.every((name) => (isIP(name) ? certificate.checkIP(name) : certificate.checkHost(name)) !== undefined)
+    names.every(
+      (name) => (isIP(name) ? certificate.checkIP(name) : certificate.checkHost(name)) !== undefined,
+    )
   );
 }
 

@@ -121,6 +121,13 @@ export function saveRecord(
   SAVE[kind](client, id, record as never);
 }
 
+/** Empties every kept table, dependants first. */
+export function clearAll(client: Database): void {
+  client.exec('DELETE FROM cut');
+  for (const kind of [...SAVE_ORDER].reverse())
+    for (const [table] of TABLES[kind]) client.exec(`DELETE FROM ${table}`);
+}
+
 /** Writes one row of the cut log. */
 export function saveCut(client: Database, entry: Entry): void {
   invariant(entry.kind === 'cut-logged', 'saveCut takes a cut-logged entry');

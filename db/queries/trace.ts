@@ -19,25 +19,28 @@ import { findTool } from './tools';
 /** How an end is asked for: by its line and number, or by the mark that it bears. */
 export type EndAsked =
   | { readonly jobLineId: string; readonly endNo: number }
-  | { readonly mark: string; readonly jobLineId?: string };
+  | { readonly mark: string; readonly jobLineId?: string }
+  /** One of the ends of a look that bear neither mark nor number. */
+  | { readonly acceptanceId: string };
 
 /**
  * Everything known of one end: who, when, blade and die with what they had cut by then, gauges with the certificates valid
  * that day, heat, fluid lot, refusals on its line, recalls. Undefined where nobody accepted such an end.
  */
 export function traceEnd(db: Db, asked: EndAsked): EndTrace | undefined {
-  const first = 'mark' in asked ? findByMark(db, asked) : findByNumber(db, asked);
+  const first = findFirst(db, asked);
   if (first === undefined) return undefined;
   const line = first.jobLineId === null ? undefined : findLine(db, first.jobLineId);
   const ofLine = first.jobLineId === null ? [first] : listAcceptances(db, first.jobLineId);
   const again = ofLine.filter(({ regaugesId }) => regaugesId === first.id);
   const tools = tracedTools(db);
-  const endNo = 'mark' in asked ? numberOfMark(first, asked.mark) : asked.endNo;
+  const endNo = endNoOf(first, asked);
   return {
     jobId: line?.jobId ?? null,
     jobLineId: first.jobLineId,
     ...{ endNo, mark: markOf(first, asked, endNo) },
     ...{ connectionId: first.connectionId, materialId: first.materialId, heat: first.heat },
+    operations: first.operations,
     shippedOnDay: (line && findJob(db, line.jobId)?.shippedOnDay) ?? null,
     looks: [first, ...again].map((look) => traceLook(look, tools)),
     refusedBefore: ofLine.flatMap(({ id, endCount, cause, gaugedAtMs }) =>
@@ -45,6 +48,21 @@ export function traceEnd(db: Db, asked: EndAsked): EndTrace | undefined {
     ),
     recalls: recallsOf(db, [first, ...again]),
   };
+}
+
+function findFirst(db: Db, asked: EndAsked): AcceptanceRecord | undefined {
+  if ('acceptanceId' in asked) {
+    const look = findAcceptance(db, asked.acceptanceId);
+    return look?.regaugesId ? (findAcceptance(db, look.regaugesId) ?? look) : look;
+  }
+  return 'mark' in asked ? findByMark(db, asked) : findByNumber(db, asked);
+}
+
+/** Its number on the line; null where it bears none, or where one of several is meant and nobody knows which. */
+function endNoOf(look: AcceptanceRecord, asked: EndAsked): number | null {
+  if ('mark' in asked) return numberOfMark(look, asked.mark);
+  if ('endNo' in asked) return asked.endNo;
+  return look.endCount === 1 ? look.firstEndNo : null;
 }
 
 function findByNumber(
@@ -88,7 +106,7 @@ function tracedTools(db: Db): TracedTools {
   return {
     lotOf: (toolId) => findTool(db, toolId)?.lot ?? '',
     calibrations: (toolId) =>
-      listEvidence(db, toolId).flatMap(({ calibration }): Certificate[] =>
+      listEvidence(db, toolId).flatMap(({ calibration, file }): Certificate[] =>
         calibration === null
           ? []
           : [
@@ -96,6 +114,7 @@ function tracedTools(db: Db): TracedTools {
                 number: calibration.certificate,
                 laboratory: calibration.laboratory ?? '',
                 ...{ onDay: calibration.onDay, dueOnDay: calibration.dueOnDay, result: calibration.result },
+                file: file === null ? null : { sha256: file.sha256, name: file.name },
               },
             ],
       ),

@@ -2,6 +2,7 @@ import { daysBetween } from '../calendar/day';
 import { type QueuedLine, queueLines } from '../capability/line-order';
 import type { Arrival, Fits, PlanLine, SetItem } from '../capability/plan-input';
 import type { LifeDraws } from '../ensemble/life-draws';
+import { newOrderDays } from '../outlook/order-arrivals';
 import {
   demandOf,
   planArrivals,
@@ -15,6 +16,7 @@ import type { Part } from '../shop/part';
 import { EDGE_KINDS, type EdgeKind } from '../shop/vocabulary';
 import { choosePart } from './choose-part';
 import { type NeedLine, type NeedSource, type NeedWalk, walkNeed } from './need-walk';
+import { offersOf } from './part-offers';
 
 /** What one kind of edge is needed for: the plan's lines, the parts that would be bought for them, and the walk. */
 export interface EdgeNeed {
@@ -27,21 +29,33 @@ export interface EdgeNeed {
 
 const OPERATION = { blade: 'cone', die: 'thread' } as const;
 
-/** When open orders count: on the days drawn for them, or as if they were here (how many more must be bought at all). */
-export type OrdersCount = 'as-drawn' | 'as-here';
+/**
+ * When open orders count. 'as-drawn': on the days drawn for them, as in the plan check; what then runs short runs short.
+ * 'as-here': as if they were here. 'where-buying-helps': on their drawn days where something ordered today could be there
+ * sooner, else as if they were here: buying more would not shorten that wait, asking the supplier might.
+ */
+export type OrdersCount = 'as-drawn' | 'as-here' | 'where-buying-helps';
 
 /**
  * How many new blades and dies the plan needs, of which part and when, from what is in hand and on its way: the same
- * futures as every other screen. Tools quarantined or out for calibration count for nothing until somebody decides; a
- * blade out for regrind counts from the day it is expected back.
+ * futures as every other screen. Tools quarantined or out for calibration count for nothing until somebody decides. A
+ * blade out for regrind is supply from the day it is expected back, with the life of a reground edge (the ensemble's, one
+ * regrind further), and so lowers the blades to buy; without a day, or with one that has passed, it counts for nothing. A
+ * regrind that nobody has sent away yet is not counted, as in the plan check: then the two never disagree.
+ * `horizonDays`: what comes later is not in what is left over.
  */
-export function edgeNeeds(facts: ShopFacts, ensemble: LifeDraws, orders: OrdersCount): EdgeNeed[] {
+export function edgeNeeds(
+  facts: ShopFacts,
+  ensemble: LifeDraws,
+  orders: OrdersCount,
+  horizonDays?: number,
+): EdgeNeed[] {
   const planned = planLines(facts).filter(({ endsToMake: ends }) => ends > 0);
   const lines = [...planned, ...paceLines(facts)];
   const queue = queueLines(lines, planConnections(facts), facts.today).filter(
     ({ hasTableRow }) => hasTableRow,
   );
-  return EDGE_KINDS.map((kind) => edgeNeed(kind, queue, { facts, ensemble, orders }));
+  return EDGE_KINDS.map((kind) => edgeNeed(kind, queue, { facts, ensemble, orders, horizonDays }));
 }
 
 /** Sizes cut of late, asked for nothing: so that what is left for work nobody has planned yet is known of them too. */
@@ -66,6 +80,7 @@ interface Asked {
   readonly facts: ShopFacts;
   readonly ensemble: LifeDraws;
   readonly orders: OrdersCount;
+  readonly horizonDays?: number | undefined;
 }
 
 function edgeNeed(kind: EdgeKind, queue: readonly QueuedLine[], asked: Asked): EdgeNeed {
@@ -80,16 +95,19 @@ function edgeNeed(kind: EdgeKind, queue: readonly QueuedLine[], asked: Asked): E
     part: parts.indexOf(chosen[i] as Part),
   }));
   const queued = candidates.map((candidate) => candidate.queued);
-  const sources = [...toolSources(kind, queued, facts, ensemble), ...orderSources(kind, queued, asked)];
-  const onOrder = parts.map(({ id }) => piecesOnOrder(facts, id));
+  const sources = [
+    ...toolSources(kind, queued, facts, ensemble),
+    ...orderSources(kind, queued, parts, asked),
+  ];
   const walk = walkNeed({
     ...{ lines, sources, partCount: parts.length, drawCount: ensemble.drawCount },
-    newLife: (part, index) => ensemble.newLife(parts[part]?.id ?? '', (onOrder[part] ?? 0) + index),
+    newLife: (part, index) => ensemble.newLife(parts[part]?.id ?? '', index),
+    ...(asked.horizonDays === undefined ? {} : { countedToInDays: asked.horizonDays }),
   });
   return { kind, parts, lines, sources, walk };
 }
 
-/** Pieces of a part still to come: new lives are numbered behind them, as the plan check numbers them. */
+/** Pieces of a part still to come. */
 export function piecesOnOrder({ orders }: Pick<ShopFacts, 'orders'>, partId: string): number {
   return orders.reduce(
     (sum, order) => sum + (order.partId === partId ? order.quantity - order.receivedQuantity : 0),
@@ -136,22 +154,57 @@ function freeIn({ state, backOnDay }: SetItem, today: string): number | null {
 function orderSources(
   kind: EdgeKind,
   queue: readonly QueuedLine[],
-  { facts, ensemble, orders }: Asked,
+  parts: readonly Part[],
+  asked: Asked,
 ): NeedSource[] {
-  const counts = new Map<string, number>();
+  const { facts, ensemble } = asked;
   const coming = [...planArrivals(facts)].sort((a, b) => (a.orderId < b.orderId ? -1 : 1));
+  const counts = new Map<string, number>();
   return coming.flatMap((arrival): NeedSource[] => {
     const first = counts.get(arrival.partId) ?? 0;
     counts.set(arrival.partId, first + arrival.quantity);
     if (arrival.role !== kind) return [];
+    const part = parts.findIndex(({ id }) => id === arrival.partId);
+    const when = { serves: servedBy(kind, arrival, queue), freeInDays: countsFrom(arrival, asked) };
+    if (part < 0) return [{ ...when, life: livesOf(arrival, first, ensemble) }];
     const life = new Float64Array(ensemble.drawCount);
-    for (let piece = 0; piece < arrival.quantity; piece++) {
-      const more = ensemble.newLife(arrival.partId, first + piece);
-      for (let k = 0; k < life.length; k++) life[k] = (life[k] as number) + (more?.[k] ?? 0);
-    }
-    const freeInDays = orders === 'as-here' ? 0 : arrivalIn(arrival, facts.today);
-    return [{ serves: servedBy(kind, arrival, queue), freeInDays, life }];
+    return [{ ...when, life, fresh: { part, pieces: arrival.quantity } }];
   });
+}
+
+/** The lives of an order's pieces added up: of a part that would not be bought for any line, but fits. */
+function livesOf({ partId, quantity }: Arrival, first: number, ensemble: LifeDraws): Float64Array {
+  const life = new Float64Array(ensemble.drawCount);
+  for (let piece = 0; piece < quantity; piece++) {
+    const more = ensemble.newLife(partId, first + piece);
+    for (let k = 0; k < life.length; k++) life[k] = (life[k] as number) + (more?.[k] ?? 0);
+  }
+  return life;
+}
+
+/** From which day an order counts, days from today. */
+function countsFrom(arrival: Arrival, { facts, ensemble, orders }: Asked): number | ArrayLike<number> {
+  if (orders === 'as-here') return 0;
+  const days = arrivalIn(arrival, facts.today);
+  const part = facts.parts.find(({ id }) => id === arrival.partId);
+  if (orders === 'as-drawn' || part === undefined) return days;
+  const soonest = soonestNewDays(facts, part, ensemble.drawCount);
+  return soonest.map((soon, k) => {
+    const day = typeof days === 'number' ? days : (days[k] ?? Number.POSITIVE_INFINITY);
+    return day <= soon ? 0 : day;
+  });
+}
+
+/** Days until the quickest of the part's offers could bring something ordered today, per draw; Infinity without a lead time. */
+function soonestNewDays(facts: ShopFacts, part: Part, drawCount: number): Float64Array {
+  const soonest = new Float64Array(drawCount).fill(Number.POSITIVE_INFINITY);
+  for (const { supplier, leadTimeDays } of offersOf(part)) {
+    if (leadTimeDays === null) continue;
+    newOrderDays(facts, { partId: part.id, supplier, leadTimeDays }, drawCount).forEach((day, k) => {
+      soonest[k] = Math.min(soonest[k] as number, day);
+    });
+  }
+  return soonest;
 }
 
 /** Days until an order is there: drawn where its supplier's word is on record, else as stated; late without word: never. */

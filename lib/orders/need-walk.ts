@@ -18,6 +18,8 @@ export interface NeedSource {
   /** Days from today until it can be used: one figure, or one per draw. */
   readonly freeInDays: number | ArrayLike<number>;
   readonly life: Float64Array;
+  /** Pieces on order of one of the parts asked about, none of them begun: `life` is then 0, each is dealt its own. */
+  readonly fresh?: { readonly part: number; readonly pieces: number };
 }
 
 /** What the walk found of one part. */
@@ -40,51 +42,42 @@ const PIECES_MAX = 200;
 const SMALLEST = 1e-6;
 
 /**
- * Walks the lines in their order, draw by draw: each uses up life that is here or has come by its last day, the life that
- * fewest lines can use first; where that runs out a new edge is begun, on the day that the share of the line cut so far
- * says. How many new edges the plan needs of each part, and when. One edge follows another in mid-line.
- * `newLife(part, n)`: lives of the n-th new edge of a part. Domain: lines in the order in which they are served.
+ * Walks the lines in their order, draw by draw: each uses up life that is here or comes before its due day, the life that
+ * fewest lines can use first, then begins pieces on order that have come; where these run out a new edge is begun, on the
+ * day that the share of the line cut so far says. How many new edges the plan needs of each part, and when. One edge
+ * follows another in mid-line. As in the plan check, what comes in mid-line helps to finish a line, not to begin it.
+ *
+ * `newLife(part, n)`: lives of the n-th fresh edge of a part, those on order and those bought dealt out alike in the order in
+ * which they are begun. So in a shop of one part an order that comes earlier, or one piece more of it, changes which of
+ * these edges must be bought and nothing else: it never raises the need. `countedToInDays`: what comes later is not in
+ * what is left over. Domain: lines in the order in which they are served.
  */
-export function walkNeed(input: {
-  readonly lines: readonly NeedLine[];
-  readonly sources: readonly NeedSource[];
-  readonly partCount: number;
-  readonly newLife: (part: number, index: number) => Float64Array | undefined;
-  readonly drawCount: number;
-}): NeedWalk {
-  const { lines, sources, partCount, drawCount } = input;
-  const usable = lines.map((_, line) => sourcesOf(sources, line));
+export function walkNeed(input: NeedWalkInput): NeedWalk {
+  const { lines, partCount, drawCount } = input;
   const never = () => new Float64Array(drawCount).fill(Number.POSITIVE_INFINITY);
   const needDays: Float64Array[][] = Array.from({ length: partCount }, () => []);
   const shortDays = lines.map(never);
   const leftOver = Array.from({ length: partCount }, () => new Float64Array(drawCount));
-  const left = new Float64Array(sources.length);
+  const usable = lines.map((_, line) => sourcesOf(input.sources, line));
   for (let k = 0; k < drawCount; k++) {
-    for (let s = 0; s < left.length; s++) left[s] = sources[s]?.life[k] ?? 0;
-    const open = new Float64Array(partCount);
-    const begun = new Int32Array(partCount);
+    const stock = stockOf(input, k);
     lines.forEach((line, i) => {
       const wanted = line.amount * (line.weights[k] ?? 0);
-      let want = wanted - takeFrom(usable[i] ?? [], left, line, wanted, k, sources);
-      const had = Math.min(want, open[line.part] ?? 0);
-      want -= had;
-      if (line.part >= 0) open[line.part] = (open[line.part] ?? 0) - had;
+      let want = takeHere(stock, usable[i] ?? [], line, wanted);
       while (want > SMALLEST) {
         const day = dayReached(line, 1 - want / wanted);
         const days = shortDays[i] as Float64Array;
         if (day < (days[k] as number)) days[k] = day;
-        const index = line.part < 0 ? PIECES_MAX : (begun[line.part] as number);
+        const index = line.part < 0 ? PIECES_MAX : (stock.bought[line.part] as number);
         if (index >= PIECES_MAX) break;
-        const life = input.newLife(line.part, index)?.[k] ?? 0;
-        invariant(life >= 0, 'a new edge has a life of 0 or more');
-        begun[line.part] = index + 1;
+        stock.bought[line.part] = index + 1;
         note(needDays[line.part] as Float64Array[], index, k, day, never);
-        open[line.part] = Math.max(0, life - want);
+        const life = stock.begin(line.part);
+        stock.open[line.part] = Math.max(0, life - want);
         want -= life;
       }
     });
-    for (let p = 0; p < partCount; p++) (leftOver[p] as Float64Array)[k] = open[p] ?? 0;
-    addLeft(leftOver, left, sources, lines, k);
+    addLeft(leftOver, stock, input, k);
   }
   return {
     parts: needDays.map((days, p) => ({ needDays: days, leftOver: leftOver[p] as Float64Array })),
@@ -92,32 +85,100 @@ export function walkNeed(input: {
   };
 }
 
+export interface NeedWalkInput {
+  readonly lines: readonly NeedLine[];
+  readonly sources: readonly NeedSource[];
+  readonly partCount: number;
+  readonly newLife: (part: number, index: number) => Float64Array | undefined;
+  readonly drawCount: number;
+  readonly countedToInDays?: number;
+}
+
+/** What one draw has at a moment of the walk. */
+interface Stock {
+  /** By source: from which day, how much life, and pieces on order not yet begun. */
+  readonly free: Float64Array;
+  readonly left: Float64Array;
+  readonly pieces: Int32Array;
+  /** By source: the part of its fresh pieces, −1 for what is a tool. */
+  readonly partOf: readonly number[];
+  /** By part: life left in the edge bought last, edges bought, and fresh edges begun, bought or from an order. */
+  readonly open: Float64Array;
+  readonly bought: Int32Array;
+  readonly begun: Int32Array;
+  /** Begins the next fresh edge of a part: its life. */
+  begin(part: number): number;
+}
+
+function stockOf({ sources, partCount, newLife }: NeedWalkInput, k: number): Stock {
+  const begun = new Int32Array(partCount);
+  return {
+    free: Float64Array.from(sources, ({ freeInDays: free }) =>
+      typeof free === 'number' ? free : (free[k] ?? Number.POSITIVE_INFINITY),
+    ),
+    left: Float64Array.from(sources, ({ life }) => life[k] ?? 0),
+    pieces: Int32Array.from(sources, ({ fresh }) => fresh?.pieces ?? 0),
+    partOf: sources.map(({ fresh }) => fresh?.part ?? -1),
+    ...{ open: new Float64Array(partCount), bought: new Int32Array(partCount), begun },
+    begin: (part) => {
+      const index = begun[part] as number;
+      begun[part] = index + 1;
+      const life = newLife(part, index)?.[k] ?? 0;
+      invariant(life >= 0, 'a new edge has a life of 0 or more');
+      return life;
+    },
+  };
+}
+
+/** Uses up what is here for a line; what is still wanted then. */
+function takeHere(stock: Stock, mine: readonly number[], line: NeedLine, wanted: number): number {
+  const { open, left, free, pieces, partOf } = stock;
+  const lastDay = canBegin(stock, mine, line)
+    ? Math.max(line.startInDays, line.dueInDays - 1)
+    : line.startInDays;
+  let want = wanted;
+  const use = (life: number): number => {
+    const part = Math.min(want, life);
+    want -= part;
+    return life - part;
+  };
+  for (const s of mine) if ((free[s] as number) <= lastDay) left[s] = use(left[s] as number);
+  if (line.part >= 0) open[line.part] = use(open[line.part] as number);
+  while (want > SMALLEST) {
+    const s = latestOrder(stock, mine, lastDay, line.part);
+    if (s === undefined) break;
+    pieces[s] = (pieces[s] as number) - 1;
+    left[s] = use(stock.begin(partOf[s] as number));
+  }
+  return want;
+}
+
+/** Whether something that a line can use is there on its first day: a tool, an order that came, an edge begun before. */
+function canBegin({ free, partOf, begun }: Stock, mine: readonly number[], line: NeedLine): boolean {
+  if (line.part >= 0 && (begun[line.part] as number) > 0) return true;
+  return mine.some(
+    (s) =>
+      (free[s] as number) <= line.startInDays || ((partOf[s] as number) >= 0 && (begun[partOf[s] as number] as number) > 0),
+  );
+}
+
+/** Of the orders that have come the line's own part first, of these the latest: earlier ones are left for whom that is too late. */
+function latestOrder({ free, pieces, partOf }: Stock, mine: readonly number[], lastDay: number, part: number) {
+  let best: number | undefined;
+  for (const s of mine) {
+    if ((pieces[s] as number) === 0 || (free[s] as number) > lastDay) continue;
+    if (best === undefined) best = s;
+    else if ((partOf[s] === part) !== (partOf[best] === part)) best = partOf[s] === part ? s : best;
+    else if ((free[s] as number) > (free[best] as number)) best = s;
+  }
+  return best;
+}
+
 /** The places of the sources that a line can use, the one that fewest lines can use first. */
 function sourcesOf(sources: readonly NeedSource[], line: number): number[] {
   const mine = sources.flatMap((source, s) => (source.serves.includes(line) ? [s] : []));
   const reach = (s: number) => sources[s]?.serves.length ?? 0;
   return mine.sort((a, b) => reach(a) - reach(b) || a - b);
-}
-
-function takeFrom(
-  mine: readonly number[],
-  left: Float64Array,
-  line: NeedLine,
-  wanted: number,
-  k: number,
-  sources: readonly NeedSource[],
-): number {
-  let taken = 0;
-  for (const s of mine) {
-    if (wanted - taken <= 0) break;
-    const free = sources[s]?.freeInDays ?? 0;
-    const day = typeof free === 'number' ? free : (free[k] as number);
-    if (day > line.startInDays && day >= line.dueInDays) continue;
-    const part = Math.min(wanted - taken, left[s] as number);
-    left[s] = (left[s] as number) - part;
-    taken += part;
-  }
-  return taken;
 }
 
 /** The day on which a share of a line is cut, its ends spread evenly from start to due day. */
@@ -136,17 +197,20 @@ function note(days: Float64Array[], count: number, k: number, day: number, never
   (days[at] as Float64Array)[k] = day;
 }
 
-/** What a source has left counts for one part: that of the last line that can use it. */
-function addLeft(
-  leftOver: readonly Float64Array[],
-  left: Float64Array,
-  sources: readonly NeedSource[],
-  lines: readonly NeedLine[],
-  k: number,
-): void {
-  sources.forEach(({ serves }, s) => {
-    const last = serves.at(-1);
-    const of = last === undefined ? undefined : leftOver[lines[last]?.part ?? -1];
-    if (of !== undefined) of[k] = (of[k] as number) + (left[s] as number);
+/** What is left behind the plan: bought edges, and of each source for the part of the last line that can use it. */
+function addLeft(leftOver: readonly Float64Array[], stock: Stock, input: NeedWalkInput, k: number): void {
+  const { sources, lines, newLife, countedToInDays = Number.POSITIVE_INFINITY } = input;
+  const next = Int32Array.from(stock.begun);
+  for (let p = 0; p < leftOver.length; p++) (leftOver[p] as Float64Array)[k] = stock.open[p] as number;
+  sources.forEach(({ serves, fresh }, s) => {
+    if ((stock.free[s] as number) > countedToInDays) return;
+    let left = stock.left[s] as number;
+    for (let n = 0; fresh !== undefined && n < (stock.pieces[s] as number); n++) {
+      const index = next[fresh.part] as number;
+      next[fresh.part] = index + 1;
+      left += newLife(fresh.part, index)?.[k] ?? 0;
+    }
+    const of = leftOver[fresh?.part ?? lines[serves.at(-1) ?? -1]?.part ?? -1];
+    if (of !== undefined) of[k] = (of[k] as number) + left;
   });
 }

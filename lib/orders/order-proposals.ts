@@ -33,6 +33,8 @@ export interface OrderProposal {
   }[];
   /** Chance that it runs out without an order, and the middle day of that. */
   readonly runsOut: { readonly probability: number; readonly onDay: Day | null };
+  /** Chance of running short for a time that only the orders on their way can end: nothing bought today comes sooner. */
+  readonly waits: number;
   /** Lines that run short without it, the soonest first. */
   readonly lines: readonly {
     readonly lineId: string;
@@ -75,7 +77,7 @@ function proposalOf(outlook: PartOutlook, facts: ShopFacts, costs: Costs): Order
   const ways = offersOf(outlook.part).map((offer) => buyUnder(offer, outlook, facts, costs));
   const chosen = chooseWay(ways, outlook.service) as BuyingWay;
   const { today } = facts;
-  const { part, total, horizonDays, drafted } = outlook;
+  const { part, total, short, horizonDays, drafted } = outlook;
   const stopped = chosen.stoppedDaysWhenOut;
   const cost = (days: number | null) => (days === null ? null : Math.round(days * costs.stoppedDayMinor));
   return {
@@ -85,7 +87,8 @@ function proposalOf(outlook: PartOutlook, facts: ShopFacts, costs: Costs): Order
     others: ways.filter((way) => way !== chosen),
     orderByOnDay: dayIn(today, chosen.orderByInDays),
     byPieces: byPieces(outlook, chosen, costs),
-    runsOut: runsOut(total.needDays[drafted], today, horizonDays),
+    runsOut: runsOut(short.needDays[drafted], today, horizonDays),
+    waits: waitsFor(outlook),
     lines: namedLines(outlook, today),
     ifNot: { stoppedDays: stopped, costMinor: cost(stopped) },
     weekCostMinor: cost(chosen.stoppedDaysPerWeek),
@@ -104,12 +107,12 @@ export function chooseWay(ways: readonly BuyingWay[], service: number): BuyingWa
 const LEAST_SHOWN = 4;
 
 function byPieces(
-  { total, horizonDays, drafted }: PartOutlook,
+  { short, horizonDays, drafted }: PartOutlook,
   { offer, quantity }: BuyingWay,
   costs: Costs,
 ) {
   const most = Math.max(LEAST_SHOWN, quantity + 1);
-  return stockOutBy(total, horizonDays, most + drafted)
+  return stockOutBy(short, horizonDays, most + drafted)
     .slice(drafted)
     .map((stockOut, pieces) => {
       const bought = orderableQuantity(offer.terms, pieces);
@@ -117,6 +120,13 @@ function byPieces(
       const costMinor = price === null ? null : price + (pieces === 0 ? 0 : costs.orderMinor);
       return { pieces, stockOut, costMinor };
     });
+}
+
+/** Share of the draws that run short within the horizon, yet not for want of buying. */
+function waitsFor({ total, short, horizonDays, drafted }: PartOutlook): number {
+  const all = stockOutBy(short, horizonDays, drafted)[drafted] ?? 0;
+  const bought = stockOutBy(total, horizonDays, drafted)[drafted] ?? 0;
+  return Math.max(0, all - bought);
 }
 
 function runsOut(needDays: Float64Array | undefined, today: Day, horizonDays: number) {

@@ -13,10 +13,12 @@ export interface PartOutlook {
   readonly part: Part;
   readonly kind: EdgeKind;
   readonly horizonDays: number;
-  /** New pieces that the plan's lines need beyond what is here and on order. */
+  /** New pieces that the plan's lines need beyond what is here and on order, where buying them helps. */
   readonly planned: PartNeed;
   /** The same with the work that the log's pace says comes beyond the books. */
   readonly total: PartNeed;
+  /** As `total`, orders on their drawn days: what runs short, whether or not buying more would help. */
+  readonly short: PartNeed;
   /** How sure the shop wants to be: of the most precious line that it serves. */
   readonly service: number;
   /** Lines that run out of this kind of edge in some draw: the share of draws, and the day in each. */
@@ -27,9 +29,18 @@ export interface PartOutlook {
 
 /** Every blade and die part that the plan or the log's pace asks for, with what is needed of it within the horizon. */
 export function partOutlooks(facts: ShopFacts, ensemble: LifeDraws, horizonDays: number): PartOutlook[] {
-  return edgeNeeds(facts, ensemble, 'as-here').flatMap((need) =>
-    need.parts.map((part, p) => outlookOf(need, p, part, { facts, ensemble, horizonDays })),
+  const drawn = edgeNeeds(facts, ensemble, 'as-drawn', horizonDays);
+  return edgeNeeds(facts, ensemble, 'where-buying-helps', horizonDays).flatMap((need, i) =>
+    need.parts.map((part, p) =>
+      outlookOf({ need, drawn: drawn[i] ?? need }, p, part, { facts, ensemble, horizonDays }),
+    ),
   );
+}
+
+/** The walk that says what to buy, and the one that says what runs short. */
+interface Walks {
+  readonly need: EdgeNeed;
+  readonly drawn: EdgeNeed;
 }
 
 interface Asked {
@@ -38,31 +49,26 @@ interface Asked {
   readonly horizonDays: number;
 }
 
-function outlookOf(need: EdgeNeed, p: number, part: Part, asked: Asked): PartOutlook {
+function outlookOf({ need, drawn }: Walks, p: number, part: Part, asked: Asked): PartOutlook {
   const { facts, ensemble, horizonDays } = asked;
   const { drawCount } = ensemble;
   const planned = need.walk.parts[p]?.needDays ?? [];
   const mine = need.lines.flatMap((line, i) => (line.part === p ? [{ line, i }] : []));
   const onOrder = piecesOnOrder(facts, part.id);
-  const unplanned = unplannedNeed({
-    key: part.id,
-    paceExposure: pacePerDay(need.kind, part.id, facts, ensemble).map((perDay) => perDay * horizonDays),
-    bookedExposure: booked(need, p, horizonDays, drawCount),
-    leftOver: need.walk.parts[p]?.leftOver ?? [],
-    newLife: ensemble.newLife(part.id, onOrder + planned.length) ?? [],
-    ...{ horizonDays, drawCount },
-  });
+  const total = withUnplanned(need, p, part, asked);
+  const short = withUnplanned(drawn, p, part, asked);
   const name = { partId: part.id, drawCount };
   return {
     ...{ part, kind: need.kind, horizonDays, onOrder },
     planned: { ...name, needDays: planned },
-    total: { ...name, needDays: mergeNeeds(planned, unplanned, drawCount) },
+    total: { ...name, needDays: total },
+    short: { ...name, needDays: short },
     service: serviceOf(
       facts,
       mine.map(({ line }) => line.lineId),
     ),
     lines: mine.flatMap(({ line, i }) => {
-      const shortDays = need.walk.shortDays[i];
+      const shortDays = drawn.walk.shortDays[i];
       return shortDays?.some(Number.isFinite) ? [{ lineId: line.lineId, shortDays }] : [];
     }),
     drafted: (facts.drafts ?? []).reduce(
@@ -70,6 +76,22 @@ function outlookOf(need: EdgeNeed, p: number, part: Part, asked: Asked): PartOut
       0,
     ),
   };
+}
+
+/** The days of a walk's new pieces with those that unplanned work begins. */
+function withUnplanned(need: EdgeNeed, p: number, part: Part, asked: Asked): Float64Array[] {
+  const { facts, ensemble, horizonDays } = asked;
+  const { drawCount } = ensemble;
+  const planned = need.walk.parts[p]?.needDays ?? [];
+  const unplanned = unplannedNeed({
+    key: part.id,
+    paceExposure: pacePerDay(need.kind, part.id, facts, ensemble).map((perDay) => perDay * horizonDays),
+    bookedExposure: booked(need, p, horizonDays, drawCount),
+    leftOver: need.walk.parts[p]?.leftOver ?? [],
+    newLife: ensemble.newLife(part.id, 0) ?? [],
+    ...{ horizonDays, drawCount },
+  });
+  return mergeNeeds(planned, unplanned, drawCount);
 }
 
 function booked({ lines }: EdgeNeed, p: number, horizonDays: number, drawCount: number): Float64Array {

@@ -20,6 +20,8 @@ export interface Certificate {
   readonly onDay: Day;
   readonly dueOnDay: Day | null;
   readonly result: 'pass' | 'fail';
+  /** The certificate itself, where it was filed. */
+  readonly file?: { readonly sha256: string; readonly name: string } | null;
 }
 
 /** The tool that cut the end, with what it had cut by then. */
@@ -68,6 +70,8 @@ export interface EndTrace {
   readonly materialId: string;
   readonly heat: string;
   readonly shippedOnDay: Day | null;
+  /** What the look was about: the cone, the thread, or both. */
+  readonly operations: AcceptanceRecord['operations'];
   /** The look that accepted it first, then those that gauged it again. */
   readonly looks: readonly TracedLook[];
   /** Ends of the same line refused up to the day it was accepted: its non-conformances. */

@@ -1,6 +1,7 @@
 'use client';
 
 import { type FormState, fieldError } from '@/app/_shared/form/form-state';
+import { CameraScan } from '@/app/_shared/scan/camera-scan';
 import { Choice, Field, FieldError } from '@/app/_shared/ui';
 import { ruleText } from '@/lib/acceptance/applied-rule';
 import type { AppliedRule } from '@/lib/shop/acceptance';
@@ -51,6 +52,11 @@ export function GaugeFields({ seen, set, state, gauges, rule, gaugeIds, setGauge
           // A hand scanner ends with Enter: it names the gauge and must not send the form.
           if (event.key === 'Enter') event.preventDefault();
         }}
+      />
+      <CameraScan
+        label="Camera"
+        purpose={`for the ${gauge.label}`}
+        onScan={(text) => setGaugeIds({ ...gaugeIds, [gauge.role]: text })}
       />
       {gauge.role === 'not-go-ring' ? (
         <div className="stack-tight">

@@ -1,5 +1,7 @@
 'use client';
 
+import { SCAN_PARTS } from '@/app/_shared/scan/scan-parts';
+
 /**
  * Lets the bench open without network: the worker keeps the page and its parts. Only where the browser allows it (https,
  * or this very machine); elsewhere an open page goes on working, and says that it cannot be opened anew.
@@ -12,6 +14,6 @@ export async function registerWorker(): Promise<boolean> {
     .getEntriesByType('resource')
     .map(({ name }) => name)
     .filter((name) => name.startsWith(`${location.origin}/_next/static/`));
-  active?.postMessage({ keep: parts });
+  active?.postMessage({ keep: [...parts, ...SCAN_PARTS] });
   return true;
 }

@@ -21,6 +21,7 @@ const BATCH_MAX = 200;
 const PATIENCE_MS = 8000;
 /** The clock of the server is read to the second; a device this near is right. */
 const CLOCK_SLACK_MS = 2000;
+const HELD_MAX_MS = 15_000;
 
 let running: Promise<SyncResult> | undefined;
 
@@ -46,7 +47,7 @@ async function sendWaiting(): Promise<{ conflicts: string[]; needsName: boolean 
   const conflicts: string[] = [];
   for (;;) {
     const { outbox, clockBehindMs } = await readBench();
-    const first = outbox.findIndex(({ heldUntilMs }) => heldUntilMs > Date.now());
+    const first = outbox.findIndex(({ heldUntilMs }) => isHeld(heldUntilMs));
     const due = outbox.slice(0, first === -1 ? BATCH_MAX : Math.min(first, BATCH_MAX));
     if (due.length === 0) return { conflicts, needsName: false };
     const response = await fetchSoon('/bench/entries', {
@@ -61,6 +62,12 @@ async function sendWaiting(): Promise<{ conflicts: string[]; needsName: boolean 
     );
     if (refused !== null) return { conflicts, needsName: refused.code === 'who' };
   }
+}
+
+/** Held for its Undo. One held for longer than that was made before the clock of the device was set back: it goes. */
+function isHeld(heldUntilMs: number): boolean {
+  const waitMs = heldUntilMs - Date.now();
+  return waitMs > 0 && waitMs <= HELD_MAX_MS;
 }
 
 /** What the server has taken leaves the outbox in one step; what it counted stays known until a snapshot holds it. */
@@ -87,15 +94,16 @@ async function fetchSnapshot(): Promise<void> {
   const response = await fetchSoon('/bench/snapshot', { headers: { accept: 'application/json' } });
   if (!response.ok) throw new Error(`snapshot ${response.status}`);
   const { nowMs, ...snapshot } = (await response.json()) as BenchSnapshot & { nowMs: number };
-  const middleMs = (askedAtMs + Date.now()) / 2;
-  const behindMs = Math.abs(nowMs - middleMs) < CLOCK_SLACK_MS ? 0 : Math.round(nowMs - middleMs);
+  const wayMs = (Date.now() - askedAtMs) / 2;
+  const exactBehindMs = nowMs - (askedAtMs + wayMs);
+  const behindMs = Math.abs(exactBehindMs) < CLOCK_SLACK_MS ? 0 : Math.round(exactBehindMs);
   const tx = (await benchDb()).transaction(['snapshot', 'sent', 'clock'], 'readwrite');
   await tx.objectStore('snapshot').put(snapshot, 'now');
   await tx.objectStore('clock').put(behindMs, 'behindMs');
   const store = tx.objectStore('sent');
   // Counted before this snapshot was asked for, by the server's clock: it is in its figures now.
   for (let cursor = await store.openCursor(); cursor !== null; cursor = await cursor.continue())
-    if (cursor.value.sentAtMs + behindMs <= snapshot.asOfMs) await cursor.delete();
+    if (cursor.value.sentAtMs + exactBehindMs + wayMs <= snapshot.asOfMs) await cursor.delete();
   await tx.done;
 }
 

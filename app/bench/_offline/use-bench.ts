@@ -22,10 +22,16 @@ export function useBench(): Bench {
   const [state, setState] = useState<BenchState>();
   const [last, setLast] = useState<SyncResult>();
   const alive = useRef(true);
+  const asked = useRef(0);
+  const shown = useRef(0);
 
   const reread = useCallback(async () => {
+    const nr = ++asked.current;
     const read = await readBench();
-    if (alive.current) setState(read);
+    // A read that was asked for earlier and came later knows less.
+    if (!alive.current || nr < shown.current) return;
+    shown.current = nr;
+    setState(read);
   }, []);
   const sync = useCallback(async () => {
     const result = await syncBench();
@@ -53,7 +59,7 @@ export function useBench(): Bench {
   const nextMs = held.length === 0 ? undefined : Math.min(...held);
   useEffect(() => {
     if (nextMs === undefined) return;
-    const timer = setTimeout(sync, Math.max(200, nextMs - Date.now() + 50));
+    const timer = setTimeout(sync, Math.min(ROUND_MS, Math.max(200, nextMs - Date.now() + 50)));
     return () => clearTimeout(timer);
   }, [nextMs, sync]);
 

@@ -5,29 +5,35 @@ import { tidyToolId, toolKey } from '@/lib/shop/tool-id';
 import { registerWorker } from '../_offline/register-worker';
 import { useBench } from '../_offline/use-bench';
 import styles from './bench.module.css';
-import { BenchScan } from './bench-scan';
+import { BenchScan, toolAddress } from './bench-scan';
 import { LineChoice } from './line-choice';
 import { SyncLine } from './sync-line';
 import { WorkScreen } from './work-screen';
+
+/** One scan: scanning the same tool again is another one. */
+export interface Scanned {
+  readonly toolId: string;
+}
 
 /** The bench on this device: choose the work, or scan any tool of it, and count. */
 export function BenchApp({ personName }: { readonly personName: string | null }) {
   const bench = useBench();
   const [opensOffline, setOpensOffline] = useState<boolean>();
   const [lineId, setLineId] = useState<string>();
-  const [toolId, setToolId] = useState<string>();
+  const [scanned, setScanned] = useState<Scanned>();
   const [stranger, setStranger] = useState<string>();
 
   useEffect(() => {
     registerWorker().then(setOpensOffline, () => setOpensOffline(false));
     const asked = new URLSearchParams(location.search);
     setLineId(asked.get('line') ?? undefined);
-    setToolId(asked.get('tool') ?? undefined);
+    const tool = asked.get('tool');
+    if (tool !== null) setScanned({ toolId: tool });
   }, []);
 
   const go = (line: string | undefined, tool?: string) => {
     setLineId(line);
-    setToolId(tool);
+    setScanned(tool === undefined ? undefined : { toolId: tool });
     setStranger(undefined);
     history.replaceState(null, '', line === undefined ? '/bench' : `/bench?line=${encodeURIComponent(line)}`);
     scrollTo(0, 0);
@@ -39,15 +45,19 @@ export function BenchApp({ personName }: { readonly personName: string | null })
         id === typed ||
         [...edges, ...gauges, ...fluids].some((tool) => toolKey(tool.toolId) === toolKey(typed)),
     );
-    if (line === undefined) return setStranger(tidyToolId(typed));
-    go(line.id, tidyToolId(typed));
+    if (line !== undefined) return go(line.id, tidyToolId(typed));
+    // Nothing in hand and a network: straight to the tool. With work in hand the choice to leave it is the person's.
+    if (lineId === undefined && bench.last?.reached)
+      return location.assign(toolAddress(tidyToolId(typed), undefined));
+    setStranger(tidyToolId(typed));
   };
   const line = lines.find(({ id }) => id === lineId);
+  const scanBox = <BenchScan onScan={scan} stranger={stranger} lineId={line?.id} />;
   return (
-    <>
+    <div className={line === undefined ? styles.page : `${styles.page} bench-work`}>
       {line === undefined ? <h1 className={styles.title}>Bench</h1> : null}
       <SyncLine bench={bench} opensOffline={opensOffline} personName={personName} />
-      <BenchScan onScan={scan} stranger={stranger} />
+      {line === undefined ? scanBox : null}
       {bench.state === undefined ? (
         <p role="status">Opening what is kept on this device…</p>
       ) : line === undefined ? (
@@ -58,10 +68,11 @@ export function BenchApp({ personName }: { readonly personName: string | null })
           bench={bench}
           state={bench.state}
           line={line}
-          scannedId={toolId}
+          scanned={scanned}
           onLeave={() => go(undefined)}
+          scanBox={scanBox}
         />
       )}
-    </>
+    </div>
   );
 }

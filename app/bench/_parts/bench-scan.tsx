@@ -1,52 +1,66 @@
 'use client';
 
-import { useState } from 'react';
+import { useScanner } from '@/app/_shared/form/use-scanner';
+import { CameraScan } from '@/app/_shared/scan/camera-scan';
 import { Button } from '@/app/_shared/ui';
 import styles from './bench.module.css';
 
-/** Scan or type any tool that is out for the work: opens the work with it. */
-export function BenchScan({
-  onScan,
-  stranger,
-}: {
+interface BenchScanProps {
   readonly onScan: (typed: string) => void;
+  /** What was scanned last and is not out for any work kept here. */
   readonly stranger: string | undefined;
-}) {
-  const [typed, setTyped] = useState('');
-  const take = () => {
-    if (typed.trim() !== '') onScan(typed.trim());
-    setTyped('');
-  };
+  /** The line in hand, for which a stranger is looked up. */
+  readonly lineId: string | undefined;
+}
+
+/** Scan or type any tool: one that is out opens its work, any other its own page with the verdict for the line in hand. */
+export function BenchScan({ onScan, stranger, lineId }: BenchScanProps) {
+  const scanner = useScanner(onScan, false);
   return (
     <form
       className={styles.scan}
       onSubmit={(event) => {
         event.preventDefault();
-        take();
+        scanner.enter();
       }}
     >
       <label className="vh" htmlFor="bench-scan">
-        Scan a tool of the work in hand
+        Scan a tool
       </label>
       <input
         id="bench-scan"
+        ref={scanner.box}
         type="text"
-        value={typed}
+        value={scanner.typed}
         placeholder="Scan a tool"
         autoComplete="off"
         autoCapitalize="characters"
         autoCorrect="off"
         spellCheck={false}
         enterKeyHint="go"
-        onChange={(event) => setTyped(event.target.value)}
+        onChange={(event) => scanner.setTyped(event.target.value)}
       />
-      <Button type="submit">Go</Button>
+      {scanner.typed === '' ? (
+        <CameraScan onScan={onScan} label="Camera" />
+      ) : (
+        <Button type="submit">Go</Button>
+      )}
       {stranger === undefined ? null : (
-        <p role="alert" className={styles.stranger}>
-          <b>{stranger}</b> is not out for any work that this device knows.{' '}
-          <a href={`/tools/${encodeURIComponent(stranger)}`}>Look it up</a>
-        </p>
+        <div role="alert" className={styles.stranger}>
+          <p>
+            <b>{stranger}</b> is not out for any work that this device knows.
+          </p>
+          <a className={styles.link} href={toolAddress(stranger, lineId)}>
+            {lineId === undefined ? `Look up ${stranger}` : `See ${stranger} for this work`}
+          </a>
+        </div>
       )}
     </form>
   );
+}
+
+/** The page of a tool, asked for one line. */
+export function toolAddress(toolId: string, lineId: string | undefined): string {
+  const asked = lineId === undefined ? '' : `?line=${encodeURIComponent(lineId)}`;
+  return `/tools/${encodeURIComponent(toolId)}${asked}`;
 }

@@ -1,27 +1,21 @@
 'use client';
 
 import type { BenchEdge } from '@/lib/bench/bench-snapshot';
-import type { BenchPress, BenchTally } from '@/lib/bench/bench-tally';
+import type { BenchPress } from '@/lib/bench/bench-tally';
 import styles from './bench.module.css';
 
 interface CountPadProps {
   readonly edge: BenchEdge;
-  readonly tally: BenchTally | undefined;
   readonly onPress: (press: BenchPress) => void;
   readonly onSheet: (sheet: 'reject' | 'stop' | 'turns') => void;
 }
 
 /** +1, +5, reject, stop: targets for gloves, gaps between them. */
-export function CountPad({ edge, tally, onPress, onSheet }: CountPadProps) {
+export function CountPad({ edge, onPress, onSheet }: CountPadProps) {
   const { toolId, operation } = edge;
   const add = (ends: number) => onPress({ kind: 'ends', toolId, operation, ends });
-  const bad = (tally?.ends ?? 0) - (tally?.goodEnds ?? 0);
   return (
     <div className={styles.pad}>
-      <p className={styles.count} role="status">
-        <b className="num">{tally?.goodEnds ?? 0}</b> {operation === 'cone' ? 'cones' : 'threads'} now
-        {bad === 0 ? '' : `, ${bad} rejected`}
-      </p>
       <button type="button" className={styles.big} onClick={() => add(1)}>
         +1
       </button>

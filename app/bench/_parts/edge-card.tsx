@@ -23,14 +23,14 @@ export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps
   const noGauge = isThread && !line.gauges.some(({ role }) => role === 'go-ring');
   return (
     <section className={styles.card} aria-label={`${edge.toolId} for this work`}>
-      <p className={styles.tool}>
-        <ToolId id={edge.toolId} />
-      </p>
-      {answer.verdict === null ? null : (
-        <p className={styles.verdict}>
-          <DieMark verdict={answer.verdict} size="l" alarm={answer.verdict === 'swap'} />
+      <div className={styles.verdict}>
+        <p className={styles.tool}>
+          <ToolId id={edge.toolId} />
         </p>
-      )}
+        {answer.verdict === null ? null : (
+          <DieMark verdict={answer.verdict} size="l" alarm={answer.verdict === 'swap'} />
+        )}
+      </div>
       <p className={styles.figures}>{figures(answer)}</p>
       {answer.chance === null ? null : (
         <p className="quiet">
@@ -41,9 +41,7 @@ export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps
         <p className="quiet">Adjusted {count(edge.adjustments, 'time')}: better retired.</p>
       ) : null}
       {stops.length === 0 && minds.length === 0 ? (
-        <p className={styles.fine}>
-          {noGauge ? 'No GO ring is out for this line.' : 'Gauges and fluid in order.'}
-        </p>
+        <p className={styles.fine}>{aidWords(noGauge, line.fluids.length > 0)}</p>
       ) : null}
       {stops.map((sentence) => (
         <p key={sentence} className={styles.stopLine}>
@@ -62,6 +60,11 @@ export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps
       ))}
     </section>
   );
+}
+
+function aidWords(noGauge: boolean, hasFluid: boolean): string {
+  if (noGauge) return 'No GO ring is out for this line.';
+  return hasFluid ? 'Gauges and fluid in order.' : 'Gauges in order. No fluid is out with this line.';
 }
 
 function figures({ safeEnds, likelyEnds, endsToCut }: EdgeAnswer): string {

@@ -32,14 +32,20 @@ export function SyncLine({ bench, opensOffline, personName }: SyncLineProps) {
           : null}
       </p>
       {personName === null || (last?.reached && last.needsName) ? (
-        <p>
-          <a href="/who">Choose your name</a>: nothing is sent under nobody’s.
-        </p>
+        <div className={styles.ask}>
+          <p>Nothing is sent under nobody’s name.</p>
+          <a className={styles.link} href="/who">
+            Choose your name
+          </a>
+        </div>
       ) : null}
       {last?.reached && last.conflicts.length > 0 ? (
-        <p role="alert">
-          {last.conflicts[0]} <a href="/bench/conflicts">It waits to be settled.</a>
-        </p>
+        <div role="alert" className={styles.ask}>
+          <p>{last.conflicts[0]} It waits to be settled.</p>
+          <a className={styles.link} href="/bench/conflicts">
+            Settle it
+          </a>
+        </div>
       ) : null}
       {Math.abs(behindMs) > CLOCK_WORTH_SAYING_MS ? (
         <p>
@@ -48,10 +54,15 @@ export function SyncLine({ bench, opensOffline, personName }: SyncLineProps) {
         </p>
       ) : null}
       {opensOffline === false ? (
-        <p className="fine">
-          This page goes on working without network while it is open. To open it there too, use the shop’s
-          https address: <a href="/trust">how</a>.
-        </p>
+        <div className={styles.ask}>
+          <p className="fine">
+            This page goes on working without network while it is open. To open it there too, use the shop’s
+            https address.
+          </p>
+          <a className={styles.link} href="/trust">
+            How
+          </a>
+        </div>
       ) : null}
       {cut ? <Button onClick={() => void bench.sync()}>Try again</Button> : null}
     </div>

@@ -11,6 +11,8 @@ import { keepSession, moveToOutbox, takeFromOutbox } from '../_offline/bench-sto
 import type { Bench } from '../_offline/use-bench';
 
 const UNDO_MS = 10_000;
+/** What is handed over waits a little longer than it can be undone: it is never on its way while Undo still shows. */
+const HELD_MS = UNDO_MS + 1500;
 
 /** Something just done that can still be taken back. */
 export interface Undoable {
@@ -32,35 +34,43 @@ export interface Work {
 /** The work in hand on one line: kept on the device at every press, and handed to what waits to be sent. */
 export function useWork(bench: Bench, state: BenchState, line: BenchLine): Work {
   const [undoable, setUndoable] = useState<Undoable>();
-  const kept = state.sessions.find(({ lineId }) => lineId === line.id)?.presses ?? [];
-  // Presses follow each other faster than the store is read again.
-  const latest = useRef<{ seen: readonly BenchPress[]; presses: readonly BenchPress[] }>({
-    seen: kept,
-    presses: kept,
-  });
-  if (latest.current.seen !== kept) latest.current = { seen: kept, presses: kept };
-  const { presses } = latest.current;
+  // The hand's own presses: read from the store once, then only written to it. A store read a moment too early, by a round
+  // with the server, must never take a press back.
+  const [presses, setPresses] = useState(
+    () => state.sessions.find(({ lineId }) => lineId === line.id)?.presses ?? [],
+  );
+  const latest = useRef(presses);
+  const handing = useRef(false);
 
   const keep = async (next: readonly BenchPress[]) => {
-    latest.current = { ...latest.current, presses: next };
+    latest.current = next;
     await keepSession({ lineId: line.id, presses: next });
+    setPresses(latest.current);
     await bench.reread();
   };
-  const offer = (what: string, undo: () => Promise<void>) =>
-    setUndoable({ what, undo, untilMs: Date.now() + UNDO_MS });
+  const offer = (what: string, untilMs: number, undo: () => Promise<void>) =>
+    setUndoable({ what, undo, untilMs });
 
   const hand = async (entries: readonly BenchEntry[], left: readonly BenchPress[], what: string) => {
-    const before = latest.current.presses;
-    const heldUntilMs = Date.now() + UNDO_MS;
-    latest.current = { ...latest.current, presses: left };
+    // A second tap on the same button must not send the same work twice.
+    if (handing.current) return;
+    handing.current = true;
+    const before = latest.current;
+    const heldUntilMs = Date.now() + HELD_MS;
+    latest.current = left;
     await moveToOutbox(
       { lineId: line.id, presses: left },
       entries.map((entry) => ({ entry, heldUntilMs })),
     );
     await bench.reread();
-    offer(what, async () => {
+    setPresses(latest.current);
+    handing.current = false;
+    offer(what, Date.now() + UNDO_MS, async () => {
       const ids = entries.map(({ entryId }) => entryId);
-      await takeFromOutbox(ids, { lineId: line.id, presses: before });
+      if (await takeFromOutbox(ids, { lineId: line.id, presses: before })) {
+        latest.current = before;
+        setPresses(before);
+      }
       await bench.reread();
     });
   };
@@ -77,17 +87,17 @@ export function useWork(bench: Bench, state: BenchState, line: BenchLine): Work 
       ...state.sent.filter((sent) => sent.toolId === toolId),
     ],
     press: async (press) => {
-      const before = latest.current.presses;
+      const before = latest.current;
       await keep([...before, press]);
-      offer(pressWords(press), () => keep(before));
+      offer(pressWords(press), Date.now() + UNDO_MS, () => keep(before));
     },
     stop: async (toolId, how) => {
-      const mine = benchTallies(presses).filter((tally) => tally.toolId === toolId);
+      const mine = benchTallies(latest.current).filter((tally) => tally.toolId === toolId);
       const stopped: BenchEntry = {
         ...{ kind: 'stop', toolId, how },
         ...{ entryId: newDeviceId(), deviceAtMs: Date.now() },
       };
-      const left = presses.filter((press) => press.toolId !== toolId);
+      const left = latest.current.filter((press) => press.toolId !== toolId);
       await hand([...mine.map((tally) => cutEntry(tally, line)), stopped], left, `${toolId} stopped`);
     },
     finish: async (tallies) => {

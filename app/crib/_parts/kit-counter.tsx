@@ -3,13 +3,13 @@
 import { useCallback, useRef, useState, useTransition } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
 import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { useScanner } from '@/app/_shared/form/use-scanner';
 import { Choice, Field, Panel, SubmitButton, ToolId } from '@/app/_shared/ui';
 import { issueKitAction, type ScanAnswer, scanIntoKit } from '../actions';
 import styles from './crib.module.css';
 import type { KitCounterRow } from './kit-rows';
 import { ScanField } from './scan-field';
 import { StopScreen } from './stop-screen';
-import { useScanner } from './use-scanner';
 
 interface KitCounterProps {
   readonly lineId: string;

@@ -2,13 +2,13 @@
 
 import { useState } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
+import { useScanner } from '@/app/_shared/form/use-scanner';
 import { SubmitButton, ToolId } from '@/app/_shared/ui';
 import { tidyToolId, toolKey } from '@/lib/shop/tool-id';
 import { returnItemAction } from '../actions';
 import styles from './crib.module.css';
 import { ScanField } from './scan-field';
 import { StopScreen } from './stop-screen';
-import { useScanner } from './use-scanner';
 
 interface Item {
   readonly id: string;

@@ -1,8 +1,9 @@
 'use client';
 
+import type { useScanner } from '@/app/_shared/form/use-scanner';
+import { CameraScan } from '@/app/_shared/scan/camera-scan';
 import { Button } from '@/app/_shared/ui';
 import styles from './crib.module.css';
-import type { useScanner } from './use-scanner';
 
 interface ScanFieldProps {
   readonly label: string;
@@ -37,6 +38,7 @@ export function ScanField({ label, scanner, busy = false }: ScanFieldProps) {
         />
         <Button onClick={scanner.enter}>Take</Button>
       </div>
+      <CameraScan keepOpen onScan={scanner.take} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 /** One box for the hand scanner: a plain GET to /crib/go, so that it works before any script has loaded. */
+import { CameraGo } from '@/app/_shared/scan/camera-go';
 import { Button } from '@/app/_shared/ui';
 import styles from './crib.module.css';
 
@@ -25,6 +26,7 @@ export function ScanForm({ unknown }: { readonly unknown?: string | undefined })
           Go
         </Button>
       </div>
+      <CameraGo action="/crib/go" name="scan" />
       {unknown === undefined ? null : (
         <p id="crib-unknown" role="alert" className={styles.unknown}>
           <b>{unknown}</b> is neither a tool, a kit nor a job line in the record. Check the mark, or type it.

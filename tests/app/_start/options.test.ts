@@ -11,6 +11,7 @@ describe('the flags of npm start', () => {
     expect(read([])).toEqual({
       help: false,
       port: 4170,
+      httpsPort: undefined,
       host: '127.0.0.1',
       names: [],
       dataDir: resolve(root, 'data'),
@@ -25,6 +26,16 @@ describe('the flags of npm start', () => {
       port: 0,
       dataDir: resolve(root, 'other'),
     });
+  });
+
+  it('put https on the next port, or where it is asked for', () => {
+    expect(read(['--https']).httpsPort).toBe(4171);
+    expect(read(['--https', '--port', '65535']).httpsPort).toBe(65534);
+    expect(read(['--https', '--port', '0']).httpsPort).toBe(0);
+    expect(read(['--https', '--https-port', '8443'])).toMatchObject({ port: 4170, httpsPort: 8443 });
+    expect(() => read(['--https-port', '8443'])).toThrow('goes with --https');
+    expect(() => read(['--https', '--https-port', '4170'])).toThrow('two different ones');
+    expect(() => read(['--https', '--https-port', 'x'])).toThrow('for example --https-port 4300');
   });
 
   it('choose the shop', () => {
@@ -46,7 +57,17 @@ describe('the flags of npm start', () => {
   });
 
   it('are all told by the help, with the warning that there is no sign-in', () => {
-    for (const flag of ['--port', '--host 0.0.0.0', '--data', '--empty', '--demo', '--help', 'no sign-in']) {
+    const flags = [
+      '--port',
+      '--host 0.0.0.0',
+      '--https',
+      '--https-port',
+      '--data',
+      '--empty',
+      '--demo',
+      '--help',
+    ];
+    for (const flag of [...flags, 'no sign-in']) {
       expect(helpText).toContain(flag);
     }
   });

@@ -2,11 +2,11 @@
 
 import { useState } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
+import { useScanner } from '@/app/_shared/form/use-scanner';
 import { Button, SubmitButton, ToolId } from '@/app/_shared/ui';
 import styles from '@/app/crib/_parts/crib.module.css';
 import { ScanField } from '@/app/crib/_parts/scan-field';
 import { StopScreen } from '@/app/crib/_parts/stop-screen';
-import { useScanner } from '@/app/crib/_parts/use-scanner';
 import { countStockAction } from '@/app/crib/actions';
 import { type CountedTool, stockVariances } from '@/lib/kit/stock-variances';
 import type { CountScope } from '@/lib/shop/stock-count';
