@@ -14,6 +14,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/app/browser/**', 'tests/faults/start.test.ts', 'node_modules/**'],
     setupFiles: ['tests/support/setup.ts'],
-    testTimeout: 30_000,
+    testTimeout: 90_000,
   },
 });

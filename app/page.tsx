@@ -11,6 +11,7 @@ import { Headline } from './_today/headline';
 import { JobList } from './_today/job-list';
 import { MoreLine } from './_today/more-line';
 import { SizeStrip } from './_today/size-strip';
+import { WaitingList } from './_today/waiting-list';
 
 export const dynamic = 'force-dynamic';
 
@@ -32,6 +33,7 @@ export default async function TodayPage() {
       <Headline {...shared} worst={worst} />
       {shopName() === 'demo' ? <DemoLine /> : null}
       <DecisionList {...shared} decisions={worst === undefined ? all : others} />
+      <WaitingList db={db} facts={outlook.facts} />
       <SizeStrip outlook={outlook} />
       <JobList rows={rows} today={today} />
       <MoreLine />

@@ -60,7 +60,8 @@ function isPart(path) {
   return path.startsWith('/_next/static/') || path.startsWith('/bench/scan/') || path === '/bench/scan-worker.js';
 }
 
-// Parts carry their content or their version in their names: what was kept is right.
+// Parts carry their content or their version in their names: what was kept is right. Only scan-worker.js carries the version of
+// what it loads: whoever changes it changes KEPT too.
 async function part(request) {
   const cache = await caches.open(KEPT);
   const kept = await cache.match(request);

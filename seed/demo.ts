@@ -3,11 +3,13 @@ import { acceptanceActs } from './demo/acceptances';
 import { play } from './demo/act';
 import { BladeBench } from './demo/blade-bench';
 import { calendarOf } from './demo/calendar';
+import { careActs } from './demo/care-acts';
 import { cutJobs } from './demo/cutting';
 import { dieActs } from './demo/die-acts';
 import { equipmentActs } from './demo/equipment';
 import { fluidActs } from './demo/fluids';
 import { gaugeActs } from './demo/gauges';
+import { pastOrderActs } from './demo/past-orders';
 import { setUpActs } from './demo/set-up';
 import { threadReadingActs } from './demo/thread-readings';
 import { todayActs } from './demo/today';
@@ -41,6 +43,8 @@ export function seedDemo(db: Db, { now, newId }: DemoEnv): void {
     ...bench.acts,
     ...acceptanceActs(calendar, rows),
     ...threadReadingActs(calendar, rows),
+    ...careActs(calendar, rows),
   ];
+  story.push(...pastOrderActs(calendar, story));
   db.$client.transaction(() => play(db, story, newId)).immediate();
 }

@@ -8,7 +8,7 @@ import type { Db } from '@/db/open';
 import type { Action, Permit } from '@/lib/access/permit';
 import { permit } from '@/lib/access/permit';
 import { type Refusal, type Result, refuse } from '@/lib/result';
-import { nowMs } from './clock';
+import { nowMs, utcOffsetMinutes } from './clock';
 import { text } from './form-fields';
 import { mendOf } from './mend';
 import { wakeFigures } from './outlook';
@@ -41,9 +41,14 @@ export async function act<A extends Action, S extends z.ZodType, T>(
   if (wrongShop !== undefined) return { ok: false, state: refusedState(wrongShop, typed) };
   const leave = permit(await currentActor(), door.action);
   if (!leave.ok) return { ok: false, state: refusedState(leave.refusal, typed) };
-  const result = door.command(shopDb(), leave.value, parsed.data, { nowMs: nowMs() });
+  const result = door.command(shopDb(), leave.value, parsed.data, envNow());
   if (result.ok) wakeFigures();
   return result.ok ? result : { ok: false, state: refusedState(result.refusal, typed) };
+}
+
+function envNow(): Env {
+  const atMs = nowMs();
+  return { nowMs: atMs, utcOffsetMinutes: utcOffsetMinutes(atMs) };
 }
 
 /** Why nothing can be entered in the shop being served, whoever asks: its file is gone, or the page showed another shop. */

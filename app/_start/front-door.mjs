@@ -9,6 +9,7 @@ import { Refused } from './refused.mjs';
  */
 export async function openFrontDoor({ host, port, secure = false }) {
   let handle = stillStarting;
+  let shown;
   const answer = (request, response) => handle(request, response);
   const server = secure ? createSecureServer(answer) : createServer(answer);
   await new Promise((resolve, reject) => {
@@ -23,7 +24,10 @@ export async function openFrontDoor({ host, port, secure = false }) {
     serve: (handler) => {
       handle = handler;
     },
-    setCertificate: ({ key, cert }) => server.setSecureContext({ key, cert, minVersion: 'TLSv1.2' }),
+    setCertificate: ({ key, cert }) => {
+      if (shown !== cert) server.setSecureContext({ key, cert, minVersion: 'TLSv1.2' });
+      shown = cert;
+    },
   };
 }
 

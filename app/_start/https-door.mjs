@@ -29,8 +29,7 @@ async function renew(door, options, plainDoor) {
   const interfaces = networkInterfaces();
   const names = certificateNames(options, hostname(), interfaces);
   const certificate = await ensureServerCertificate(options.dataDir, names, Date.now());
-  if (certificate.cert !== door.cert) door.setCertificate(certificate);
-  door.cert = certificate.cert;
+  door.setCertificate(certificate);
   globalThis[servedHttps] = {
     port: door.port,
     httpPort: plainDoor.port,

@@ -10,8 +10,8 @@ const serverDays = 397;
 
 /**
  * The certificate that the https address shows, signed by the shop's authority and kept beside it. It is made anew when it
- * nears its end or names other addresses than `names`. Gives `{ key, cert, authority }` in PEM; `authority` is the
- * certificate alone, without its key.
+ * nears its end or names other addresses than `names`. In PEM; `authority` is the certificate alone, without its key.
+ * @returns {Promise<{ key: string, cert: string, authority: string }>}
  */
 export async function ensureServerCertificate(dataDir, names, nowMs) {
   try {

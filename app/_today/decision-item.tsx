@@ -112,12 +112,13 @@ function Lapsing({ decision, outlook, lineLabel }: DecisionItemProps) {
   const name = parts.find(({ id }) => id === tool.partId)?.name ?? ROLE_LABEL[tool.role];
   const [line] = lineIds;
   const more = lineIds.length - 1;
+  const href = `/${kind === 'gauge-due' ? 'gauges' : 'fluid'}/${encodeURIComponent(tool.id)}` as Route;
   return (
     <Item
       mark={<VerdictMark verdict="at-risk">{markWord(kind, onDay < today)}</VerdictMark>}
       what={
         <>
-          <Link href={`/tools/${encodeURIComponent(tool.id)}`} prefetch={false}>
+          <Link href={href} prefetch={false}>
             <ToolId id={tool.id} />
           </Link>{' '}
           {name}
@@ -128,14 +129,18 @@ function Lapsing({ decision, outlook, lineLabel }: DecisionItemProps) {
           </p>
         </>
       }
-      when={kind === 'gauge-due' ? dueText(onDay, today) : `use by ${inDays(onDay, today)}`}
+      when={kind === 'gauge-due' ? dueText(onDay, today) : lastDayWords(onDay, today)}
       step={
-        <Link href={`/tools/${encodeURIComponent(tool.id)}`} prefetch={false}>
-          {kind === 'gauge-due' ? 'Send it, or record its calibration' : 'Open the bottle’s page'}
+        <Link href={href} prefetch={false}>
+          {kind === 'gauge-due' ? 'Send it, or record its calibration' : 'See the bottle'}
         </Link>
       }
     />
   );
+}
+
+function lastDayWords(onDay: string, today: string): string {
+  return onDay < today ? `its day was ${inDays(onDay, today)}` : `use by ${inDays(onDay, today)}`;
 }
 
 function markWord(kind: 'gauge-due' | 'fluid-expiring', over: boolean): string {

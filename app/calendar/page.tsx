@@ -4,7 +4,7 @@ import { shopDueDates } from '@/app/_server/due-dates';
 import { shopView } from '@/app/_server/outlook';
 import { FiguresNote } from '@/app/_shared/figures-note';
 import { dayText } from '@/app/_shared/format';
-import { TitleBlock } from '@/app/_shared/ui';
+import { Breadcrumb, TitleBlock } from '@/app/_shared/ui';
 import { monthLabel } from '@/lib/calendar';
 import { isMonth } from '@/lib/due-dates/month-grid';
 import { AgendaPanels } from './_parts/agenda-panels';
@@ -30,6 +30,7 @@ export default async function CalendarPage({ searchParams }: PageProps<'/calenda
   return (
     <div className="page">
       <FiguresNote asOfMs={asOfMs} />
+      <Breadcrumb trail={[{ href: '/plan', label: 'Plan' }]} here="Calendar" />
       <TitleBlock
         title="Calendar"
         lead="What falls due: jobs, orders, calibrations, fluid, and edges to be changed."

@@ -72,7 +72,7 @@ export async function issueKitAction(_state: FormState, form: FormData): Promise
     return refusedState(
       refuse(
         'incomplete',
-        `${needed - toolIds.length} of ${needed} items are not scanned. Scan them, or tick that the kit goes out without.`,
+        `${needed - toolIds.length} of ${needed} items are not in hand. Scan or tick them, or say that the kit goes out without.`,
       ).refusal,
       form,
     );

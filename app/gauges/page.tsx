@@ -8,6 +8,7 @@ import { DuePanel } from './_parts/due-panel';
 import { gaugeViews } from './_parts/gauge-view';
 import { mayAccept } from './_parts/gauge-words';
 import { RegisterPanel } from './_parts/register-panel';
+import { RuleNote } from './_parts/rule-note';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Gauges' };
@@ -27,7 +28,12 @@ export default async function GaugesPage({ searchParams }: PageProps<'/gauges'>)
           { label: 'May accept today', value: `${ready} of ${count(views.length, 'gauge')}` },
           { label: 'Set aside', value: aside === 0 ? 'none' : count(aside, 'gauge') },
         ]}
-        actions={<ButtonLink href="/gauges/stickers">Print stickers</ButtonLink>}
+        actions={
+          <>
+            <ButtonLink href="/gauges/stickers">Print stickers</ButtonLink>
+            <ButtonLink href="/recalls">Recalls</ButtonLink>
+          </>
+        }
       />
       <JustDone entryId={(await searchParams).done} />
       {views.length === 0 ? (
@@ -46,6 +52,7 @@ export default async function GaugesPage({ searchParams }: PageProps<'/gauges'>)
         <>
           <DuePanel views={views} today={facts.today} />
           <RegisterPanel views={views} today={facts.today} />
+          <RuleNote />
         </>
       )}
     </div>

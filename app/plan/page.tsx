@@ -2,11 +2,12 @@ import type { Metadata } from 'next';
 import { shopView } from '@/app/_server/outlook';
 import { FiguresNote } from '@/app/_shared/figures-note';
 import { dayText } from '@/app/_shared/format';
-import { ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
+import { EmptyState, TitleBlock } from '@/app/_shared/ui';
 import { listClosedJobs, listOpenLines } from '@/db/queries/jobs';
 import { ClosedJobs } from './_parts/closed-jobs';
 import { JustPlanned } from './_parts/just-planned';
 import { LineGroup } from './_parts/line-group';
+import { PlanActions } from './_parts/plan-actions';
 import { lineLabeller, planRows } from './_parts/plan-rows';
 
 export const dynamic = 'force-dynamic';
@@ -36,17 +37,7 @@ export default async function PlanPage({ searchParams }: PageProps<'/plan'>) {
           { label: 'At risk', value: risk.length },
           { label: 'Can make', value: can.length },
         ]}
-        actions={
-          <>
-            <ButtonLink href="/plan/jobs/new" tone="primary">
-              Enter a job
-            </ButtonLink>
-            <ButtonLink href="/plan/weeks">By week</ButtonLink>
-            <ButtonLink href="/plan/what-if">What if</ButtonLink>
-            <ButtonLink href="/plan/orders">Orders</ButtonLink>
-            <ButtonLink href="/import">Import jobs</ButtonLink>
-          </>
-        }
+        actions={<PlanActions />}
       />
       <JustPlanned asked={await searchParams} rows={rows} />
       {rows.length === 0 ? (

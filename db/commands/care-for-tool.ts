@@ -8,7 +8,8 @@ import type {
   FreeTool,
   ReserveTool,
 } from '../../lib/shop/kit-input';
-import type { Env, Recorded } from '../ledger/ledger';
+import { CALIBRATED_ROLES } from '../../lib/shop/vocabulary';
+import { type Env, type Ledger, type Recorded, shopDay } from '../ledger/ledger';
 import type { Db } from '../open';
 import { findLine } from '../queries/jobs';
 import { findToolId, recordToolEntry, unknownTool } from './tool-entry';
@@ -22,11 +23,12 @@ export function reserveTool(
 ): Result<Recorded, Refusal> {
   const { jobLineId, untilDay } = input;
   const content = { kind: 'tool-reserved', payload: { jobLineId, untilDay } } as const;
-  return recordToolEntry(db, permit, input, env, content, () =>
-    findLine(db, jobLineId)?.jobStatus === 'open'
+  return recordToolEntry(db, permit, input, env, content, () => {
+    if (untilDay < shopDay(env)) return refuse('day', 'That day is past.', 'untilDay');
+    return findLine(db, jobLineId)?.jobStatus === 'open'
       ? ok(null)
-      : refuse('unknown-line', `${jobLineId} is not a line of an open job.`, 'jobLineId'),
-  );
+      : refuse('unknown-line', `${jobLineId} is not a line of an open job.`, 'jobLineId');
+  });
 }
 
 /** Ends the keeping for a line. */
@@ -93,6 +95,13 @@ export function checkFirstOff(
   }
   const content = { kind: 'first-off-checked', payload: { result, onDay, gaugeIds } } as const;
   return recordToolEntry(db, permit, input, env, content, (ledger) => {
+    const aside = gaugeIds.find((id) => !canGauge(ledger, id));
+    if (aside !== undefined)
+      return refuse(
+        'gauge',
+        `${aside} is no gauge in use here, or it is set aside. Take another one.`,
+        'gaugeIds',
+      );
     const outOfDate = gaugeIds.find((id) => (ledger.find('tool', id)?.dueOnDay ?? '') < onDay);
     return outOfDate === undefined
       ? ok(null)
@@ -102,4 +111,11 @@ export function checkFirstOff(
           'gaugeIds',
         );
   });
+}
+
+/** Kept under calibration, in the crib or with somebody: not away, lost or set aside. */
+function canGauge(ledger: Ledger, toolId: string): boolean {
+  const tool = ledger.find('tool', toolId);
+  const atHand = tool?.state === 'in-crib' || tool?.state === 'issued';
+  return tool !== undefined && atHand && CALIBRATED_ROLES.includes(tool.role);
 }

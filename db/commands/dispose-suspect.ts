@@ -5,6 +5,7 @@ import type { RecallRecord } from '../../lib/ledger/recall-history';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { DisposeSuspects } from '../../lib/shop/acceptance-input';
 import type { Suspect } from '../../lib/shop/recall';
+import { checkBatch } from '../ledger/batch';
 import { derivedId } from '../ledger/derived-id';
 import type { Env, Ledger, Recorded } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
@@ -23,6 +24,8 @@ export function disposeSuspects(
   return write(db, permit, env, (ledger) => {
     const gaugeId = input.gaugeId === null ? null : (findToolId(db, input.gaugeId) ?? input.gaugeId);
     const named = { ...input, gaugeId };
+    const whole = checkBatch(db, (place) => disposalId(input.entryId, place), input.items.length);
+    if (!whole.ok) return whole;
     let first: Result<Recorded, Refusal> | undefined;
     for (const [at, item] of input.items.entries()) {
       const done = disposeOne(db, ledger, named, item, { at, nowMs: env.nowMs });
@@ -33,6 +36,10 @@ export function disposeSuspects(
   });
 }
 
+function disposalId(entryId: string, at: number): string {
+  return at === 0 ? entryId : derivedId(entryId, String(at));
+}
+
 function disposeOne(
   db: Db,
   ledger: Ledger,
@@ -41,12 +48,13 @@ function disposeOne(
   { at, nowMs }: { readonly at: number; readonly nowMs: number },
 ): Result<Recorded, Refusal> {
   const { entryId, deviceAtMs, reason, recallId: subjectId, how, gaugeId, evidence } = input;
-  const id = at === 0 ? entryId : derivedId(entryId, String(at));
+  const id = disposalId(entryId, at);
   const payload = { acceptanceId, endCount, how, gaugeId, evidence };
   const before = ledger.sentBefore(
     id,
     reason,
-    (entry) => entry.kind === 'suspect-disposed' && holdsAll(entry.payload, payload),
+    (entry) =>
+      entry.kind === 'suspect-disposed' && entry.subjectId === subjectId && holdsAll(entry.payload, payload),
   );
   if (before !== undefined) return before;
   const recall = ledger.find('recall', subjectId);

@@ -1,6 +1,7 @@
 import type { Permit } from '../../lib/access/permit';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { ApproveOrders, DraftOrders } from '../../lib/shop/order-input';
+import { checkBatch } from '../ledger/batch';
 import { derivedId } from '../ledger/derived-id';
 import type { Env } from '../ledger/ledger';
 import { write } from '../ledger/write';
@@ -22,6 +23,8 @@ export function draftOrders(
   const { entryId, deviceAtMs, reason, drafts } = input;
   if (drafts.length === 0) return refuse('nothing', 'Tick at least one part.');
   return write(db, permit, env, (ledger) => {
+    const whole = checkBatch(db, (place) => derivedId(entryId, String(place)), drafts.length);
+    if (!whole.ok) return whole;
     for (const [place, draft] of drafts.entries()) {
       if (ledger.find('part', draft.partId) === undefined)
         return refuse('unknown-part', 'Choose what is ordered.', 'partId');
@@ -57,6 +60,8 @@ export function approveOrders(
       `A lead approves orders; ${name} is none. Ask a lead, or choose the lead’s name.`,
     );
   return write(db, permit, env, (ledger) => {
+    const whole = checkBatch(db, (place) => derivedId(entryId, String(place)), orders.length);
+    if (!whole.ok) return whole;
     for (const [place, { id: orderId, quantity }] of orders.entries()) {
       const id = derivedId(entryId, String(place));
       const entry = {

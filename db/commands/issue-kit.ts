@@ -1,14 +1,14 @@
 import type { Permit } from '../../lib/access/permit';
-import { dayOfMs } from '../../lib/calendar/day';
 import { setNeeds } from '../../lib/capability/complete-set';
 import { judgeItem } from '../../lib/kit/judge-item';
 import type { ToolRecord } from '../../lib/ledger/tool-record';
 import { currentEdge } from '../../lib/ledger/tool-record';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { IssueKit } from '../../lib/shop/kit-input';
+import { toolKey } from '../../lib/shop/tool-id';
 import type { Role } from '../../lib/shop/vocabulary';
 import { derivedId } from '../ledger/derived-id';
-import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import { type Env, type Ledger, type Recorded, shopDay } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
@@ -38,12 +38,15 @@ export function issueKit(
     const before = ledger.sentBefore(
       entryId,
       reason,
-      (entry) => entry.kind === 'kit-issued' && holdsAll(entry.payload, asked),
+      (entry) =>
+        entry.kind === 'kit-issued' &&
+        holdsAll(entry.payload, asked) &&
+        sameTools(entry.payload.items, input.toolIds),
     );
     if (before !== undefined) return before;
     if (ledger.find('person', toPersonId) === undefined)
       return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
-    const items = judgeItems(db, ledger, input, dayOfMs(env.nowMs));
+    const items = judgeItems(db, ledger, input, shopDay(env));
     if (!items.ok) return items;
     for (const [place, { toolId }] of items.value.entries()) {
       const shown = input.shown[toolId];
@@ -64,6 +67,14 @@ export function issueKit(
       payload,
     });
   });
+}
+
+/** Whether a kit holds the tools that were scanned, in their order; typed IDs read as they would be marked. */
+function sameTools(items: readonly { readonly toolId: string }[], typed: readonly string[]): boolean {
+  return (
+    items.length === typed.length &&
+    items.every(({ toolId }, at) => toolKey(toolId) === toolKey(typed[at] ?? ''))
+  );
 }
 
 /** Every scanned item as it stands in this transaction, judged for the line; the first that stops refuses the kit. */

@@ -1,11 +1,10 @@
 import type { Permit } from '../../lib/access/permit';
-import { dayOfMs } from '../../lib/calendar/day';
 import type { Entry } from '../../lib/ledger/event';
 import type { ToolRecord } from '../../lib/ledger/tool-record';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import type { IssueTool, ReturnTool } from '../../lib/shop/command-input';
-import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import { type Env, type Ledger, type Recorded, shopDay } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
 import type { Db } from '../open';
 import { checkFluidIssue } from './fluid-at-issue';
@@ -28,7 +27,7 @@ export function issueTool(
     if (ledger.find('person', toPersonId) === undefined) {
       return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
     }
-    const fluid = checkFluidIssue(db, ledger, { tool, jobLineId }, dayOfMs(env.nowMs));
+    const fluid = checkFluidIssue(db, ledger, { tool, jobLineId }, shopDay(env));
     if (!fluid.ok) return fluid;
     return ok({ kind: 'tool-issued', payload: shown === undefined ? asked : { ...asked, shown } });
   });

@@ -39,7 +39,8 @@ export function closeKit(
     const before = ledger.sentBefore(
       id,
       reason,
-      (entry) => entry.kind === 'kit-closed' && holdsAll(entry.payload, payload),
+      (entry) =>
+        entry.kind === 'kit-closed' && entry.subjectId === subjectId && holdsAll(entry.payload, payload),
     );
     if (before !== undefined) return before;
     const kit = ledger.find('kit', subjectId);

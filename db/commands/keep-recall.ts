@@ -68,7 +68,8 @@ export function closeRecall(
     const before = ledger.sentBefore(
       id,
       reason,
-      (entry) => entry.kind === 'recall-closed' && holdsAll(entry.payload, payload),
+      (entry) =>
+        entry.kind === 'recall-closed' && entry.subjectId === subjectId && holdsAll(entry.payload, payload),
     );
     return before ?? ledger.record({ id, deviceAtMs, reason, subjectId, kind: 'recall-closed', payload });
   });

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { Actor } from '../../lib/access/actor';
 import { permit } from '../../lib/access/permit';
+import type { PayloadOf } from '../../lib/ledger/event';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import { type BenchEntry, BenchEntrySchema, STOPS } from '../../lib/shop/bench-input';
 import { entryIdField } from '../../lib/shop/field';
@@ -62,8 +63,18 @@ export function takeBenchEntry(
 const SENT_MAX = 4000;
 
 function keptText(sent: unknown): string {
-  const json = JSON.stringify(sent);
+  const json = jsonOf(sent);
   return json.length <= SENT_MAX ? json : JSON.stringify(json.slice(0, SENT_MAX));
+}
+
+/** JSON that is nested too deep to be written out is no entry of ours: only that is kept. */
+function jsonOf(sent: unknown): string {
+  try {
+    return JSON.stringify(sent);
+  } catch (error) {
+    if (error instanceof RangeError) return '"nested too deep to be kept"';
+    throw error;
+  }
 }
 
 interface Stamp {
@@ -90,11 +101,19 @@ function run(
   const env: Env = { nowMs };
   if (entry.kind === 'cut') {
     const { kind: _, ...input } = entry;
-    const cutAtMs = Math.min((input.cutAtMs ?? input.deviceAtMs) + Math.round(behindMs), nowMs);
+    const cutAtMs =
+      keptMoment(db, entry) ?? Math.min((input.cutAtMs ?? input.deviceAtMs) + Math.round(behindMs), nowMs);
     const leave = permit(actor, 'log-cut');
     return leave.ok ? logCut(db, leave.value, { ...input, cutAtMs }, env) : leave;
   }
   return stop(db, actor, entry, env);
+}
+
+/** The moment under which a row sent before was kept: by now the clock of the device may be set right by another amount. */
+function keptMoment(db: Db, { entryId, deviceAtMs }: BenchEntry): number | undefined {
+  const row = findEntryRow(db.$client, entryId);
+  if (row?.kind !== 'cut-logged' || row.device_at_ms !== deviceAtMs) return undefined;
+  return (JSON.parse(row.payload) as PayloadOf<'cut-logged'>).cutAtMs;
 }
 
 /** A tool stopped at the bench: it comes back damaged and waits in quarantine, its pieces owed where some broke off. */
@@ -106,8 +125,10 @@ function stop(
 ): Result<Recorded, Refusal> {
   const why = STOPS.find(({ code }) => code === how) ?? STOPS[0];
   const about = { entryId, deviceAtMs, toolId, reason: `stopped: ${why.label.toLowerCase()}` };
-  const sentAsReturn = findEntryRow(db.$client, entryId)?.kind === 'tool-returned';
-  if (sentAsReturn || findTool(db, toolId)?.state === 'issued') {
+  // Sent before, it is what it was then, wherever the tool is by now.
+  const sentAs = findEntryRow(db.$client, entryId)?.kind;
+  const isOut = sentAs === undefined && findTool(db, toolId)?.state === 'issued';
+  if (sentAs === 'tool-returned' || isOut) {
     const leave = permit(actor, 'return-tool');
     const pieces = why.pieces ? ({ pieces: 'owed' } as const) : {};
     return leave.ok ? returnTool(db, leave.value, { ...about, condition: 'damaged', ...pieces }, env) : leave;

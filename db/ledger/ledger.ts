@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { Actor } from '../../lib/access/actor';
+import { dayOfMs } from '../../lib/calendar/day';
 import { invariant } from '../../lib/invariant';
 import { ENTRY_LABEL } from '../../lib/ledger/entry-label';
 import { type Draft, type Entry, type SubjectKind, subjectOf } from '../../lib/ledger/event';
@@ -13,6 +14,13 @@ import { insert, statement } from './statements';
 /** What a command needs from outside: the server's clock. Identifiers come with the entry, from the device. */
 export interface Env {
   readonly nowMs: number;
+  /** Minutes by which the shop's wall clock is ahead of UTC; absent: the shop keeps UTC. */
+  readonly utcOffsetMinutes?: number;
+}
+
+/** The shop's calendar day at the moment of a command: what is due today is good until it ends. */
+export function shopDay({ nowMs, utcOffsetMinutes = 0 }: Env): string {
+  return dayOfMs(nowMs, utcOffsetMinutes);
 }
 
 /** What came of recording an entry: new, or already there because the device sent it twice. */

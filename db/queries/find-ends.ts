@@ -62,7 +62,7 @@ const SEARCHES: readonly Search[] = [byMark, byNumber, byLine, byHeat, byTool];
 
 /** The whole mark where there is one such; else every mark that begins with it, at a break between words. */
 function byMark(db: Db, asked: string): EndHit[] {
-  const pattern = likeText(asked.split(' ').join('%'));
+  const pattern = asked.split(' ').map(likeText).join('%');
   const exact = query(db, 'mark', BY_MARK, [pattern]).filter(({ mark }) => plain(mark) === plain(asked));
   if (exact.length > 0) return exact;
   return query(db, 'mark', BY_MARK, [`${pattern}%`]).filter(({ mark }) =>
@@ -98,9 +98,9 @@ function query(db: Db, found: EndHit['found'], sql: string, values: readonly (st
   return rows.map((row) => ({ ...row, found }));
 }
 
-/** Text as LIKE takes it literally, except for the % that stands for a run of spaces. */
+/** Text as LIKE takes it literally. */
 function likeText(text: string): string {
-  return text.replace(/[!_]/g, '!$&');
+  return text.replace(/[!%_]/g, '!$&');
 }
 
 function plain(mark: string | null): string {

@@ -1,7 +1,8 @@
 import type { ToolLog } from '../../lib/outlook/stored-predictions';
-import { type EntryRow, entryOfRow } from '../ledger/entry-row';
+import { type EntryRow, entryOfRow, standingEntries } from '../ledger/entry-row';
 import { statement } from '../ledger/statements';
 import type { Db } from '../open';
+import { findTool } from './tools';
 
 const EDGE_LOG = `SELECT e.*, t.part_id AS part_id FROM entry e JOIN tool t ON t.id = e.subject_id
   WHERE e.subject_kind = 'tool' AND t.role IN ('die', 'blade') AND e.kind <> 'entry-reversed'
@@ -23,4 +24,11 @@ export function listToolLogs(db: Db): ToolLog[] {
     } else log.entries.push(entryOfRow(row));
   }
   return [...logs.values()];
+}
+
+/** The standing entries of one tool, in order; undefined where there is no such tool. */
+export function findToolLog(db: Db, typedId: string): ToolLog | undefined {
+  const tool = findTool(db, typedId);
+  if (tool === undefined) return undefined;
+  return { toolId: tool.id, partId: tool.partId, entries: standingEntries(db.$client, 'tool', tool.id) };
 }

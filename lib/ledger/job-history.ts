@@ -18,7 +18,7 @@ export function evolveJob(job: JobRecord | undefined, entry: Entry): Result<JobR
     const numbers = new Set(entry.payload.lines.map((line) => line.lineNo));
     if (numbers.size !== entry.payload.lines.length)
       return refuse('lines', `Job ${entry.subjectId} has the same line number twice.`);
-    const cleanings = (job?.cleanings ?? []).filter(({ lineNo }) => numbers.has(lineNo));
+    const cleanings = (job?.cleanings ?? []).filter(({ lineNo }) => isSameWork(job, entry.payload, lineNo));
     // What left the house stays gone when the job is planned anew.
     const gone = job?.shippedOnDay === undefined ? {} : { shippedOnDay: job.shippedOnDay };
     return ok({ ...entry.payload, status: 'open', cleanings, ...gone });
@@ -30,6 +30,15 @@ export function evolveJob(job: JobRecord | undefined, entry: Entry): Result<JobR
   if (job.status !== 'open') return refuse('closed', `Job ${job.id} is already ${job.status}.`);
   const held = entry.payload.how === 'done' ? whyHeld(job) : null;
   return held ?? ok({ ...job, status: entry.payload.how });
+}
+
+/** Whether a line is still what it was when it was cleaned: of the same size and material, for the same duty. */
+function isSameWork(before: Job | undefined, after: Job, lineNo: number): boolean {
+  const was = before?.lines.find((line) => line.lineNo === lineNo);
+  const is = after.lines.find((line) => line.lineNo === lineNo);
+  if (was === undefined || is === undefined) return false;
+  const sameTube = was.connectionId === is.connectionId && was.materialId === is.materialId;
+  return sameTube && (was.duty ?? 'ordinary') === (is.duty ?? 'ordinary');
 }
 
 function shipped(job: JobRecord, onDay: string): Result<JobRecord, Refusal> {

@@ -49,7 +49,8 @@ const SMALLEST = 1e-6;
  *
  * `newLife(part, n)`: lives of the n-th fresh edge of a part, those on order and those bought dealt out alike in the order in
  * which they are begun. So in a shop of one part an order that comes earlier, or one piece more of it, changes which of
- * these edges must be bought and nothing else: it never raises the need. `countedToInDays`: what comes later is not in
+ * these edges must be bought and nothing else: it never raises the need. (Of lines that overlap, one may therefore end the edge that a
+ * later order brought for the other.) `countedToInDays`: what comes later is not in
  * what is left over. Domain: lines in the order in which they are served.
  */
 export function walkNeed(input: NeedWalkInput): NeedWalk {
@@ -142,7 +143,8 @@ function takeHere(stock: Stock, mine: readonly number[], line: NeedLine, wanted:
     want -= part;
     return life - part;
   };
-  for (const s of mine) if ((free[s] as number) <= lastDay) left[s] = use(left[s] as number);
+  for (const s of mine)
+    if ((free[s] as number) <= lastDay || (partOf[s] as number) >= 0) left[s] = use(left[s] as number);
   if (line.part >= 0) open[line.part] = use(open[line.part] as number);
   while (want > SMALLEST) {
     const s = latestOrder(stock, mine, lastDay, line.part);
@@ -158,12 +160,18 @@ function canBegin({ free, partOf, begun }: Stock, mine: readonly number[], line:
   if (line.part >= 0 && (begun[line.part] as number) > 0) return true;
   return mine.some(
     (s) =>
-      (free[s] as number) <= line.startInDays || ((partOf[s] as number) >= 0 && (begun[partOf[s] as number] as number) > 0),
+      (free[s] as number) <= line.startInDays ||
+      ((partOf[s] as number) >= 0 && (begun[partOf[s] as number] as number) > 0),
   );
 }
 
 /** Of the orders that have come the line's own part first, of these the latest: earlier ones are left for whom that is too late. */
-function latestOrder({ free, pieces, partOf }: Stock, mine: readonly number[], lastDay: number, part: number) {
+function latestOrder(
+  { free, pieces, partOf }: Stock,
+  mine: readonly number[],
+  lastDay: number,
+  part: number,
+) {
   let best: number | undefined;
   for (const s of mine) {
     if ((pieces[s] as number) === 0 || (free[s] as number) > lastDay) continue;

@@ -78,7 +78,10 @@ function outlookOf({ need, drawn }: Walks, p: number, part: Part, asked: Asked):
   };
 }
 
-/** The days of a walk's new pieces with those that unplanned work begins. */
+/** The number of an edge that the plan never comes to: its life is the luck of unplanned work alone. */
+const UNPLANNED_PIECE = 1000;
+
+/** The days of a walk’s new pieces with those that unplanned work begins. */
 function withUnplanned(need: EdgeNeed, p: number, part: Part, asked: Asked): Float64Array[] {
   const { facts, ensemble, horizonDays } = asked;
   const { drawCount } = ensemble;
@@ -88,7 +91,7 @@ function withUnplanned(need: EdgeNeed, p: number, part: Part, asked: Asked): Flo
     paceExposure: pacePerDay(need.kind, part.id, facts, ensemble).map((perDay) => perDay * horizonDays),
     bookedExposure: booked(need, p, horizonDays, drawCount),
     leftOver: need.walk.parts[p]?.leftOver ?? [],
-    newLife: ensemble.newLife(part.id, 0) ?? [],
+    newLife: ensemble.newLife(part.id, UNPLANNED_PIECE) ?? [],
     ...{ horizonDays, drawCount },
   });
   return mergeNeeds(planned, unplanned, drawCount);

@@ -1,7 +1,7 @@
 import type { LifeDraws } from '../ensemble/life-draws';
 import { newOrderDays } from '../outlook/order-arrivals';
 import type { ShopFacts } from '../outlook/shop-facts';
-import { edgeNeeds, piecesOnOrder } from './edge-need';
+import { type EdgeNeed, edgeNeeds, piecesOnOrder } from './edge-need';
 import type { NeedLine, NeedSource } from './need-walk';
 import type { OrderProposal } from './order-proposals';
 
@@ -34,7 +34,7 @@ export function stockFan(
   const p = need?.parts.findIndex(({ id }) => id === part.id) ?? -1;
   const lines = need?.lines.filter((line) => line.part === p) ?? [];
   const places = new Set(need?.lines.flatMap((line, i) => (line.part === p ? [i] : [])));
-  const sources = need?.sources.filter(({ serves }) => serves.some((i) => places.has(i))) ?? [];
+  const sources = withLives(need, ensemble).filter(({ serves }) => serves.some((i) => places.has(i)));
   const { drawCount } = ensemble;
   const days = Array.from(
     { length: Math.ceil(outlook.horizonDays / STEP_DAYS) + 1 },
@@ -55,6 +55,30 @@ export function stockFan(
   };
 }
 
+/** Sources with the lives of pieces on order added up, dealt out in the order of the sources. */
+function withLives(need: EdgeNeed | undefined, ensemble: LifeDraws): NeedSource[] {
+  if (need === undefined) return [];
+  const next = need.parts.map(() => 0);
+  return need.sources.map((source) => {
+    const { fresh } = source;
+    if (fresh === undefined) return source;
+    const first = next[fresh.part] ?? 0;
+    next[fresh.part] = first + fresh.pieces;
+    const life = livesFrom(ensemble, need.parts[fresh.part]?.id ?? '', first, fresh.pieces);
+    return { ...source, life };
+  });
+}
+
+/** Lives of so many new pieces of a part added up, from the n-th on. */
+function livesFrom(ensemble: LifeDraws, partId: string, first: number, pieces: number): Float64Array {
+  const life = new Float64Array(ensemble.drawCount);
+  for (let n = 0; n < pieces; n++) {
+    const more = ensemble.newLife(partId, first + n);
+    for (let k = 0; k < life.length; k++) life[k] = (life[k] as number) + (more?.[k] ?? 0);
+  }
+  return life;
+}
+
 function orderedSource(
   facts: ShopFacts,
   ensemble: LifeDraws,
@@ -64,12 +88,7 @@ function orderedSource(
 ): NeedSource | null {
   const { supplier, leadTimeDays } = offer;
   if (leadTimeDays === null) return null;
-  const first = piecesOnOrder(facts, partId);
-  const life = new Float64Array(ensemble.drawCount);
-  for (let n = 0; n < quantity; n++) {
-    const more = ensemble.newLife(partId, first + n);
-    for (let k = 0; k < life.length; k++) life[k] = (life[k] as number) + (more?.[k] ?? 0);
-  }
+  const life = livesFrom(ensemble, partId, piecesOnOrder(facts, partId), quantity);
   return {
     serves: [],
     freeInDays: newOrderDays(facts, { partId, supplier, leadTimeDays }, life.length),

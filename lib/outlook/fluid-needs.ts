@@ -1,10 +1,11 @@
 import { addDays, type Day } from '../calendar/day';
 import { containersToBuy, containerUsedInTime, monthsOfContainer } from '../fluid/container';
 import { bottleUseBy } from '../fluid/use-by';
+import { leadDaysWithin } from '../lead-time/lead-time-belief';
 import type { Part } from '../shop/part';
 import { learntUse, type ShopBottle, shopBottles } from './fluid-facts';
 import { type FluidSupply, fluidSupply, SUPPLY_DAYS } from './fluid-supply';
-import { RECEIVING_DAYS } from './order-arrivals';
+import { beliefOf, RECEIVING_DAYS } from './order-arrivals';
 import { requiredProbability } from './plan-facts';
 import type { ShopFacts } from './shop-facts';
 
@@ -97,10 +98,17 @@ function needOf(
     shortOnDay: { early, median: dayOf(today, quantile(short, 0.5)) },
     firstUseByDay: usable.map((bottle) => bottleUseBy(bottle).onDay ?? '9999').sort()[0] ?? null,
     endsBy: endsBy(quantile(short, 0.5), wasted),
-    orderByDay: early === null ? null : addDays(early, -(part.leadTimeDays ?? 0) - RECEIVING_DAYS),
+    orderByDay: early === null ? null : addDays(early, -leadDaysOf(facts, part)),
     wasted,
     ...purchase(part, mlPerDay),
   };
+}
+
+/** Days from placing to the shelf, as surely as the shop asks: its supplier's achieved lead times and the receiving check. */
+function leadDaysOf(facts: ShopFacts, { supplier, leadTimeDays }: Part): number {
+  if (!leadTimeDays) return RECEIVING_DAYS;
+  const sure = requiredProbability(facts.shop, 'ordinary');
+  return Math.ceil(leadDaysWithin(beliefOf(facts, supplier), leadTimeDays, sure)) + RECEIVING_DAYS;
 }
 
 /** Measured mL a day of one product in the median future: the plan's work over the horizon, past it the log's pace. */

@@ -1,4 +1,5 @@
 import { addDays, compareDays, type Day, dayNumber, dayOfNumber, daysBetween } from '../calendar/day';
+import { firmArrivalDay } from '../capability/arrival-day';
 import { dropsPerDay } from '../fluid/measured-use';
 import { type FluidWork, fluidObjection } from '../fluid/permit-fluid';
 import { pickFirst } from '../fluid/pick-first';
@@ -13,7 +14,7 @@ import { ratioDraws } from '../fluid/use-ratio';
 import type { Part } from '../shop/part';
 import { exposureOfEnd } from '../wear/connection-exposure';
 import { chlorinatedOf, fluidWork, learntUse, shopBottles } from './fluid-facts';
-import { endsLeftFor, planArrivals } from './plan-facts';
+import { endsLeftFor, planArrivals, requiredProbability } from './plan-facts';
 import type { LineFacts, ShopFacts } from './shop-facts';
 
 /** Past the last line of the plan the log's own pace goes on, as it was over so many days. */
@@ -35,7 +36,7 @@ export interface FluidSupply {
 
 /**
  * Walks the fluids through the days: the plan's lines first, each drawn evenly over its days, then the pace of the log; measured
- * use over planned as the levels teach it. What is on order comes on its stated day.
+ * use over planned as the levels teach it. What is on order comes as late as its supplier may bring it.
  */
 export function fluidSupply(facts: ShopFacts): FluidSupply {
   const { today } = facts;
@@ -117,15 +118,20 @@ function paceDemands(facts: ShopFacts): FluidDemand[] {
   });
 }
 
-/** Cans on order, each closed until it is needed. A late order has no day and is left out. */
+/**
+ * Cans on order, each closed until it is needed, from the day by which their supplier brings them as surely as the shop asks.
+ * A late order whose supplier's word is on record goes on from today; one without is left out.
+ */
 function coming(facts: ShopFacts): SupplyBottle[] {
+  const sure = requiredProbability(facts.shop, 'ordinary');
   return planArrivals(facts).flatMap((arrival) => {
     const part = facts.parts.find(({ id }) => id === arrival.partId);
-    if (part?.role !== 'fluid' || arrival.expectedOnDay < facts.today) return [];
+    const fromDay = part?.role === 'fluid' ? firmArrivalDay(arrival, sure, facts.today) : null;
+    if (part === undefined || fromDay === null) return [];
     return Array.from({ length: Math.min(arrival.quantity, 50) }, (_, piece) => ({
       toolId: `${arrival.orderId}/${piece + 1}`,
       partId: part.id,
-      fromDay: arrival.expectedOnDay,
+      fromDay,
       state: 'in-crib',
       levelMl: part.containerMl ?? null,
       expiresOnDay: arrival.expiresOnDay ?? null,

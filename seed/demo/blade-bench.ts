@@ -2,7 +2,8 @@ import { invariant } from '../../lib/invariant';
 import type { Chance } from '../random';
 import type { Act } from './act';
 import type { Calendar } from './calendar';
-import { cut, endOfEdge, giveBack, issue, move, newEdge, receive } from './crib-acts';
+import { firstOff } from './care-acts';
+import { cut, type Deed, endOfEdge, giveBack, issue, move, newEdge, receive } from './crib-acts';
 import type { PersonId } from './people';
 import { REGRIND_TRIPS, SPOILT_TRIP } from './regrind-trips';
 
@@ -16,6 +17,8 @@ const MEAN_CONES: Readonly<Record<string, number>> = {
 };
 const FACTOR: Readonly<Record<string, number>> = { '316-annealed': 0.8, '2507': 2.5, '625': 4, 'ti-2': 1.5 };
 const EDGES_MAX = 3;
+/** From this day on, a first-off after a regrind stands in the log by itself. */
+const FIRST_OFF_SINCE = -60;
 
 interface Blade {
   readonly id: string;
@@ -149,10 +152,25 @@ export class BladeBench {
       this.acts.push(move({ ...back, by: 'quality-1', reason }, { to: 'scrapped' }));
       return;
     }
-    this.acts.push(newEdge(back, backOnDay));
+    this.#back(connectionId, back, trip.backOffset);
     blade.edgeNo += 1;
     blade.left = this.#newLife(connectionId, blade.edgeNo);
     blade.freeFrom = trip.backOffset;
+  }
+
+  /** Back with a new edge; of late its first-off is written down apart, before the day's work. */
+  #back(connectionId: string, deed: Deed & { readonly mark: string }, offset: number): void {
+    const onDay = this.#calendar.day(offset);
+    if (offset < FIRST_OFF_SINCE) {
+      this.acts.push(newEdge(deed, onDay));
+      return;
+    }
+    const early = { ...deed, atMs: this.#calendar.at(offset, 405) };
+    const gauged = { ...deed, atMs: this.#calendar.at(offset, 415), by: 'quality-1' as const };
+    this.acts.push(
+      newEdge(early, onDay, 'owed'),
+      firstOff(gauged, { connectionId, roles: ['cone-gauge'], onDay }),
+    );
   }
 
   /** Life of an edge in reference cones; every regrind leaves nine tenths. */

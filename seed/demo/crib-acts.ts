@@ -10,6 +10,7 @@ import type { EndEdge, LogCut, MoveTool, ReceiveTool, RecordCalibration } from '
 import type { CountDrops, DisposeFluid } from '../../lib/shop/fluid-input';
 import type { FluidLot } from '../../lib/shop/fluid-lot';
 import { type Act, act } from './act';
+import { pastOrderOf } from './past-orders';
 import { actorOf, type PersonId } from './people';
 import { saidOfTool } from './said';
 
@@ -36,8 +37,14 @@ export function receive(
 ): Act {
   const plain = { hand: null, lot: '', opening: { known: 'new' }, orderId: null } as const;
   const dates = { dueOnDay: null, expiresOnDay: null, openedOnDay: null, levelMl: null };
+  const orderId = receipt.orderId ?? pastOrderOf(deed.toolId);
   return act(when('receive', deed), 'receive-tool', (db, permit, entered, env) =>
-    receiveTool(db, permit, { ...plain, ...dates, ...receipt, ...entered, toolId: deed.toolId }, env),
+    receiveTool(
+      db,
+      permit,
+      { ...plain, ...dates, ...receipt, ...entered, toolId: deed.toolId, orderId },
+      env,
+    ),
   );
 }
 
@@ -81,9 +88,9 @@ export function endOfEdge(deed: Deed, end: Omit<EndEdge, About>): Act {
   );
 }
 
-export function newEdge(deed: Deed, onDay: string): Act {
+export function newEdge(deed: Deed, onDay: string, firstOff: 'owed' | 'passed' = 'passed'): Act {
   return act(when('new edge', deed), 'renew-edge', (db, permit, entered, env) =>
-    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId, firstOff: 'passed' }, env),
+    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId, firstOff }, env),
   );
 }
 

@@ -4,6 +4,7 @@ import { type Act, act } from './act';
 import { type Calendar, monthDay } from './calendar';
 import { endOfEdge, move, receive } from './crib-acts';
 import { DIES, type DieStory, FAULTY_LOT } from './dies';
+import { MIXED_BOX_ORDER } from './past-orders';
 import { actorOf } from './people';
 import { SET_UP_OFFSET } from './set-up';
 
@@ -24,6 +25,7 @@ export function dieActs(calendar: Calendar, chance: Chance, use: DieUse): Act[] 
     ...DIES.flatMap((die) => dieLife(die, calendar, chance, use)),
     ...unmarkedDies(calendar),
     ...heldLot(calendar),
+    ...wrongHand(calendar),
     ...slippedOrder(calendar),
   ];
 }
@@ -85,6 +87,23 @@ function heldLot(calendar: Calendar): Act[] {
       move({ ...deed(monthDay(8, 14)), reason: 'Sent back to Ninefold Dies; credited.' }, { to: 'scrapped' }),
     ];
   });
+}
+
+/** Month 12: a right-hand die lay in the box of left-hand ones. It was seen at the door, and went back. */
+function wrongHand(calendar: Calendar): Act[] {
+  const offset = monthDay(12, 1);
+  const toolId = 'D-56-17';
+  const came = { atMs: calendar.at(offset, 945), by: 'crib-1' as const, toolId };
+  const back = { atMs: calendar.at(offset + 6, 620), by: 'lead-1' as const, toolId };
+  const receipt = { partId: 'die-9-16', hand: 'RH' as const, lot: '9F-32', orderId: MIXED_BOX_ORDER };
+  const receivedOnDay = calendar.day(offset);
+  return [
+    receive(
+      { ...came, reason: 'Marked RH, in the box of left-hand dies.' },
+      { ...receipt, receivedOnDay, takeWrongHand: true },
+    ),
+    move({ ...back, reason: 'Sent back to Ninefold Dies: wrong hand.' }, { to: 'scrapped' }),
+  ];
 }
 
 /** Month 15: the 9/16 die ordered in month 16 slipped by three weeks; D-56-04 is what came in the end. */

@@ -18,8 +18,8 @@ export interface DemoLook {
   readonly unrecorded: boolean;
 }
 
-/** The job whose ends bear the marks of their spools. */
-const MARKED_TITLE = 'Spare spools in 2507';
+/** The job whose ends bear the marks of their spools, so that one mark finds one end. */
+const MARKED_JOB = 'J-077';
 const FIRST_SPOOL = 16;
 
 /** The gauges that ends are looked at with in this shop. */
@@ -62,7 +62,7 @@ function result(role: Role, toolId: string, { cause, row }: DemoLook): GaugeResu
 
 /** “S-18 end 2”: two ends to a spool. */
 function marksOf({ row, firstEndNo, endCount }: DemoLook): string[] {
-  if (row.job.title !== MARKED_TITLE || firstEndNo === null) return [];
+  if (row.job.id !== MARKED_JOB || firstEndNo === null) return [];
   return Array.from({ length: endCount }, (_, at) => {
     const no = firstEndNo - 1 + at;
     return `S-${FIRST_SPOOL + Math.floor(no / 2)} end ${(no % 2) + 1}`;

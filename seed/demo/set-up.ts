@@ -98,7 +98,7 @@ function demoParts(): Part[] {
   const parts = new Map<string, Part>();
   for (const connection of SHIPPED_CONNECTIONS) {
     for (const part of completeSetParts(connection))
-      parts.set(part.id, { ...part, supplier: supplierOf(part.role) });
+      parts.set(part.id, { ...part, supplier: supplierOf(part.role), ...saleOf(part) });
   }
   const micrometer = parts.get('micrometer');
   if (micrometer !== undefined) {
@@ -136,6 +136,23 @@ function demoParts(): Part[] {
   }
   return [...parts.values()];
 }
+
+/** How dies and blades are sold: dies cheaper by the four, two of them elsewhere too, sooner and dearer; blades in pairs. */
+function saleOf({ id, role, priceMinor }: Part): Partial<Part> {
+  if (priceMinor === null) return {};
+  const share = (of: number) => Math.round((priceMinor * of) / 100);
+  if (role === 'blade')
+    return { packSize: 2, minQuantity: 2, priceBreaks: [{ fromQuantity: 6, priceMinor: share(90) }] };
+  if (role !== 'die') return {};
+  const priceBreaks = [{ fromQuantity: 4, priceMinor: share(92) }];
+  if (!SOLD_ELSEWHERE.includes(id)) return { priceBreaks };
+  const plain = { packSize: 1, minQuantity: 1, breakKind: 'all-units' as const, priceBreaks: [] };
+  const second = { supplier: 'Cobblewick Threadworks', priceMinor: share(125), leadTimeDays: 12 };
+  return { priceBreaks, offers: [{ ...second, ...plain }] };
+}
+
+/** Dies that a second supplier sells. */
+const SOLD_ELSEWHERE: readonly string[] = ['die-3-8', 'die-9-16'];
 
 function supplierOf(role: Role): string {
   if (role === 'fluid') return 'Marrowfen Fluids';

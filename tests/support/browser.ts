@@ -25,11 +25,12 @@ export const viewports = {
   desktop: { viewport: { width: 1440, height: 900 } },
 } as const satisfies Record<string, BrowserContextOptions>;
 
-export function launchBrowser(): Promise<Browser> {
+/** More flags are for what a device has besides a screen: a false camera with a film in it. */
+export function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const executablePath = process.env.CHROMIUM_PATH || '/usr/bin/chromium';
   if (!existsSync(executablePath))
     throw new Error(`Chromium is not at ${executablePath}: set CHROMIUM_PATH.`);
-  return chromium.launch({ executablePath, args: flags });
+  return chromium.launch({ executablePath, args: [...flags, ...more] });
 }
 
 /** A page that remembers every console error, uncaught exception and answer of 400 or more. */

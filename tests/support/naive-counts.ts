@@ -53,6 +53,7 @@ function apply(tool: NaiveTool, kind: string, payload: any): void {
   if (kind === 'tool-issued') Object.assign(tool, { state: 'issued', holderId: payload.toPersonId });
   if (kind === 'tool-returned') put(tool, payload.condition === 'ok' ? 'in-crib' : 'quarantined');
   if (kind === 'tool-moved' || kind === 'edge-ended') put(tool, payload.to);
+  if (kind === 'first-off-checked' && payload.result === 'fail') put(tool, 'quarantined');
   if (kind === 'edge-renewed') {
     put(tool, 'in-crib');
     tool.edgeNo += 1;

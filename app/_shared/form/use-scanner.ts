@@ -28,11 +28,18 @@ export function useScanner(onScan: (scanned: string) => void, held: boolean) {
     return () => document.removeEventListener('keydown', redirectKeys);
   }, [held]);
 
-  const enter = useCallback(() => {
-    const scanned = typed.trim();
-    setTyped('');
-    if (scanned !== '' && !held) onScan(scanned);
-  }, [typed, held, onScan]);
+  /** What was read some other way, by the camera: taken as if it had been typed. */
+  const take = useCallback(
+    (scanned: string) => {
+      if (scanned !== '' && !held) onScan(scanned);
+    },
+    [held, onScan],
+  );
 
-  return { box, typed, setTyped, enter };
+  const enter = useCallback(() => {
+    setTyped('');
+    take(typed.trim());
+  }, [typed, take]);
+
+  return { box, typed, setTyped, enter, take };
 }

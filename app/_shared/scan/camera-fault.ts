@@ -29,3 +29,8 @@ export const NO_READER: CameraFault = {
   sentence: 'The code reader did not load. Try again with network, or type the ID.',
   elsewhere: false,
 };
+
+export const CAMERA_ENDED: CameraFault = {
+  sentence: 'The camera stopped. Open it again, or type the ID.',
+  elsewhere: false,
+};

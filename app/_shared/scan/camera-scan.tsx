@@ -19,12 +19,7 @@ interface CameraScanProps {
   readonly purpose?: string;
 }
 
-export function CameraScan({
-  onScan,
-  keepOpen = false,
-  label = 'Use the camera',
-  purpose,
-}: CameraScanProps) {
+export function CameraScan({ onScan, keepOpen = false, label = 'Use the camera', purpose }: CameraScanProps) {
   const hasScript = useSyncExternalStore(never, yes, no);
   const [isOpen, setIsOpen] = useState(false);
   const [fault, setFault] = useState<CameraFault>();

@@ -16,7 +16,7 @@ interface DetectorMaker {
 export async function openDetectorReader(): Promise<CodeReader | undefined> {
   const maker: DetectorMaker | undefined = Reflect.get(globalThis, 'BarcodeDetector');
   if (maker === undefined) return undefined;
-  const known = await maker.getSupportedFormats().catch(() => []);
+  const known = await maker.getSupportedFormats().catch((): readonly string[] => []);
   if (!FORMATS.every((format) => known.includes(format))) return undefined;
   const detector = new maker({ formats: FORMATS });
   return {

@@ -1,4 +1,4 @@
-import { type CameraFault, cameraFault, NO_READER, NOT_SECURE } from './camera-fault';
+import { CAMERA_ENDED, type CameraFault, cameraFault, NO_READER, NOT_SECURE } from './camera-fault';
 import { openCodeReader } from './code-reader';
 import { freshText } from './fresh-text';
 
@@ -28,6 +28,10 @@ export async function runCamera({ video, signal, onOpen, onText }: Run): Promise
   } catch (error) {
     return cameraFault(error);
   }
+  const letGo = () => {
+    for (const track of stream.getTracks()) track.stop();
+  };
+  signal.addEventListener('abort', letGo);
   try {
     if (signal.aborted) return undefined;
     video.srcObject = stream;
@@ -42,11 +46,12 @@ export async function runCamera({ video, signal, onOpen, onText }: Run): Promise
       await new Promise((resolve) => setTimeout(resolve, BETWEEN_LOOKS_MS));
     }
     reader.end();
-    return undefined;
+    return signal.aborted ? undefined : CAMERA_ENDED;
   } catch (error) {
     return signal.aborted ? undefined : cameraFault(error);
   } finally {
-    for (const track of stream.getTracks()) track.stop();
-    video.srcObject = null;
+    letGo();
+    // The next run may already show its own.
+    if (video.srcObject === stream) video.srcObject = null;
   }
 }

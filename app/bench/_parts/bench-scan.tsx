@@ -41,7 +41,7 @@ export function BenchScan({ onScan, stranger, lineId }: BenchScanProps) {
         onChange={(event) => scanner.setTyped(event.target.value)}
       />
       {scanner.typed === '' ? (
-        <CameraScan onScan={onScan} label="Camera" />
+        <CameraScan onScan={scanner.take} label="Camera" />
       ) : (
         <Button type="submit">Go</Button>
       )}

@@ -9,10 +9,12 @@ interface CountedNowProps {
 
 /** What one edge has done in the work in hand, not yet handed over. */
 export function CountedNow({ operation, tally }: CountedNowProps) {
-  const bad = (tally?.ends ?? 0) - (tally?.goodEnds ?? 0);
+  const good = tally?.goodEnds ?? 0;
+  const bad = (tally?.ends ?? 0) - good;
   return (
     <p className={styles.count} role="status">
-      <b className="num">{tally?.goodEnds ?? 0}</b> {operation === 'cone' ? 'cones' : 'threads'} now
+      <b className="num">{good}</b> {operation}
+      {good === 1 ? '' : 's'} now
       {bad === 0 ? '' : `, ${bad} rejected`}
     </p>
   );

@@ -29,21 +29,14 @@ export function FinishSheet({ tallies, asked, onBack, onFinish }: FinishSheetPro
           <p>
             <ToolId id={row.toolId} />
             <br />
-            <b className="num">{row.goodEnds}</b> good {row.operation === 'cone' ? 'cones' : 'threads'}
+            <b className="num">{row.goodEnds}</b> good {row.operation}
+            {row.goodEnds === 1 ? '' : 's'}
             {row.ends > row.goodEnds ? `, ${row.ends - row.goodEnds} rejected` : ''}
           </p>
-          <button
-            type="button"
-            aria-label={`One less on ${row.toolId}`}
-            onClick={() => change(row.toolId, -1)}
-          >
+          <button type="button" aria-label={`−1 on ${row.toolId}`} onClick={() => change(row.toolId, -1)}>
             −1
           </button>
-          <button
-            type="button"
-            aria-label={`One more on ${row.toolId}`}
-            onClick={() => change(row.toolId, 1)}
-          >
+          <button type="button" aria-label={`+1 on ${row.toolId}`} onClick={() => change(row.toolId, 1)}>
             +1
           </button>
         </div>

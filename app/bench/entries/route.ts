@@ -1,3 +1,4 @@
+import { readBody } from '@/app/_import/read-body';
 import { nowMs } from '@/app/_server/clock';
 import { wakeFigures } from '@/app/_server/outlook';
 import { fromOwnPages } from '@/app/_server/same-origin';
@@ -9,15 +10,15 @@ import { BenchBatchSchema } from '@/lib/shop/bench-input';
 
 export const dynamic = 'force-dynamic';
 
-const BODY_MAX = 500_000;
+const BODY_BYTES_MAX = 500_000;
 
 /**
  * Takes what a bench entered, in the order in which it was made. Each entry is counted, known already, or kept as a
  * conflict; at the first that nobody may enter the rest is left with the bench, to be sent again.
  */
 export const POST = fromOwnPages(async (request) => {
-  const text = await request.text();
-  const batch = text.length > BODY_MAX ? undefined : BenchBatchSchema.safeParse(readJson(text)).data;
+  const bytes = await readBody(request, BODY_BYTES_MAX);
+  const batch = bytes === null ? undefined : BenchBatchSchema.safeParse(readJson(bytes)).data;
   if (batch === undefined)
     return answer([], { code: 'input', sentence: 'What the bench sent cannot be read.' }, 400);
   const actor = await currentActor();
@@ -36,9 +37,9 @@ function answer(answers: readonly BenchAnswer[], refused: Refusal | null, status
   return Response.json({ answers, refused }, { status, headers: { 'cache-control': 'no-store' } });
 }
 
-function readJson(text: string): unknown {
+function readJson(bytes: Uint8Array): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(new TextDecoder().decode(bytes));
   } catch {
     return undefined;
   }

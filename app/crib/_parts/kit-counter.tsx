@@ -5,6 +5,7 @@ import { EntryForm } from '@/app/_shared/form/entry-form';
 import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { useScanner } from '@/app/_shared/form/use-scanner';
 import { Choice, Field, Panel, SubmitButton, ToolId } from '@/app/_shared/ui';
+import type { Role } from '@/lib/shop/vocabulary';
 import { issueKitAction, type ScanAnswer, scanIntoKit } from '../actions';
 import styles from './crib.module.css';
 import type { KitCounterRow } from './kit-rows';
@@ -23,6 +24,7 @@ type Goes = Extract<ScanAnswer, { goes: true }>;
 /** The counter: every row of the set ticked by its scan; what must not go stops the kit across the whole screen. */
 export function KitCounter({ lineId, rows, people, stamp }: KitCounterProps) {
   const [scanned, setScanned] = useState<readonly Goes[]>([]);
+  const [ticked, setTicked] = useState<readonly Role[]>([]);
   const [stop, setStop] = useState<Extract<ScanAnswer, { goes: false }> | null>(null);
   const [busy, startScan] = useTransition();
   const known = useRef<readonly Goes[]>([]);
@@ -44,6 +46,9 @@ export function KitCounter({ lineId, rows, people, stamp }: KitCounterProps) {
   );
   const scanner = useScanner(take, stop !== null);
   const wanted = rows.filter(({ isOut }) => !isOut);
+  const isInHand = ({ role }: KitCounterRow) =>
+    ticked.includes(role) || scanned.some((scan) => scan.role === role);
+  const inHand = wanted.filter(isInHand).length;
   const seen = () => {
     setStop(null);
     scanner.box.current?.focus();
@@ -60,19 +65,31 @@ export function KitCounter({ lineId, rows, people, stamp }: KitCounterProps) {
               title="The kit"
               aside={
                 <span className="num" role="status">
-                  {scanned.length} of {wanted.length} scanned
+                  {inHand} of {wanted.length} in hand
                 </span>
               }
             >
               <ScanField label="Scan each item into the kit" scanner={scanner} busy={busy} />
               <ul className={styles.rows}>
                 {rows.map((row) => (
-                  <KitRowItem key={row.role} row={row} scan={scanned.find(({ role }) => role === row.role)} />
+                  <KitRowItem
+                    key={row.role}
+                    row={row}
+                    scan={scanned.find(({ role }) => role === row.role)}
+                    inHand={isInHand(row)}
+                    onTick={(isTicked) => {
+                      const others = (roles: readonly Role[]) => roles.filter((role) => role !== row.role);
+                      setTicked((before) => [...others(before), ...(isTicked ? [row.role] : [])]);
+                      if (isTicked) return;
+                      known.current = known.current.filter(({ role }) => role !== row.role);
+                      setScanned(known.current);
+                    }}
+                  />
                 ))}
               </ul>
             </Panel>
             <Panel title="Out to">
-              <WhoAndWhere people={people} state={state} complete={scanned.length >= wanted.length} />
+              <WhoAndWhere people={people} state={state} complete={inHand >= wanted.length} />
             </Panel>
           </div>
           {stop === null ? null : (
@@ -85,7 +102,17 @@ export function KitCounter({ lineId, rows, people, stamp }: KitCounterProps) {
 }
 
 /** One need of the set. The box can be ticked by hand where there is no scanner; a scan ticks it with what was scanned. */
-function KitRowItem({ row, scan }: { readonly row: KitCounterRow; readonly scan: Goes | undefined }) {
+function KitRowItem({
+  row,
+  scan,
+  inHand,
+  onTick,
+}: {
+  readonly row: KitCounterRow;
+  readonly scan: Goes | undefined;
+  readonly inHand: boolean;
+  readonly onTick: (isTicked: boolean) => void;
+}) {
   const toolId = scan?.toolId ?? row.toolId;
   const other = scan !== undefined && row.toolId !== null && scan.toolId !== row.toolId;
   const mind = scan?.mind ?? row.mind;
@@ -95,11 +122,13 @@ function KitRowItem({ row, scan }: { readonly row: KitCounterRow; readonly scan:
         <span aria-hidden="true" className={styles.noBox} />
       ) : (
         <input
-          key={toolId}
+          // Anew with its scan: a box that stands already does not take a new default. The default is what a refusal gives back.
+          key={`${toolId} ${scan === undefined ? 'open' : 'scanned'}`}
           type="checkbox"
           name="toolId"
           value={toolId}
-          defaultChecked={scan !== undefined}
+          defaultChecked={inHand}
+          onChange={(event) => onTick(event.target.checked)}
           aria-label={`${row.label} ${toolId} is in hand`}
         />
       )}
@@ -149,7 +178,7 @@ function WhoAndWhere({
         <>
           <label className="check">
             <input type="checkbox" name="incomplete" value="yes" />
-            <span>It goes out without what is not scanned</span>
+            <span>It goes out without what is not in hand</span>
           </label>
           <Field
             name="reason"

@@ -1,10 +1,7 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
-import { redirect } from 'next/navigation';
-import type { z } from 'zod';
-import { act, refusedState } from '@/app/_server/act';
-import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
+import { refusedState } from '@/app/_server/act';
+import { checked, number, numberOrNull, text, textOrNull } from '@/app/_server/form-fields';
 import { mended } from '@/app/_server/mend';
 import { shownAtIssue } from '@/app/_server/shown';
 import type { FormState } from '@/app/_shared/form/form-state';
@@ -18,8 +15,6 @@ import { markTool } from '@/db/commands/mark-tool';
 import { moveTool } from '@/db/commands/move-tool';
 import { readEdge } from '@/db/commands/read-edge';
 import { reverseEntry } from '@/db/commands/reverse-entry';
-import type { Recorded } from '@/db/ledger/ledger';
-import type { Action } from '@/lib/access/permit';
 import {
   CorrectCutInput,
   EndEdgeInput,
@@ -34,40 +29,10 @@ import {
   ReverseEntryInput,
 } from '@/lib/shop/command-input';
 import { MarkToolInput } from '@/lib/shop/mark-input';
-import { tidyToolId } from '@/lib/shop/tool-id';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
 import { findingOfForm } from '../_parts/finding-of-form';
 import { threadOfTool } from '../_parts/thread-of-tool';
-
-type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
-
-/** Runs a command about a tool and says what was done, with an Undo. */
-async function entered<A extends Action, S extends z.ZodType>(
-  door: Door<A, S>,
-  raw: object,
-  form: FormData,
-  sentence: string,
-): Promise<FormState> {
-  const about = { ...stamp(form), toolId: text(form, 'toolId'), reason: text(form, 'reason') };
-  const done = await act(door, { ...about, ...raw }, form);
-  if (!done.ok) return done.state;
-  revalidatePath('/', 'layout');
-  if (done.value.alreadyRecorded)
-    return { status: 'done', sentence: 'Already recorded; nothing was counted twice.' };
-  return { status: 'done', sentence, undoEntryId: done.value.id };
-}
-
-/** The same for what moves the tool: its form may be gone afterwards, so the page itself says what was done. */
-async function enteredAndBack<A extends Action, S extends z.ZodType>(
-  door: Door<A, S>,
-  raw: object,
-  form: FormData,
-): Promise<FormState> {
-  const done = await entered(door, raw, form, '');
-  if (done.status !== 'done') return done;
-  const query = done.undoEntryId === undefined ? '' : `?done=${encodeURIComponent(done.undoEntryId)}`;
-  redirect(`/tools/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}${query}`);
-}
+import { entered, enteredAndBack } from './entered';
 
 export async function logCutAction(_state: FormState, sent: FormData): Promise<FormState> {
   const form = mended(sent);
@@ -106,9 +71,9 @@ export async function issueToolAction(_state: FormState, form: FormData): Promis
 }
 
 export async function returnToolAction(_state: FormState, form: FormData): Promise<FormState> {
-  const condition = text(form, 'condition');
+  const raw = { condition: text(form, 'condition'), ...brokeOff(form) };
   const door = { action: 'return-tool', schema: ReturnToolInput, command: returnTool } as const;
-  return enteredAndBack(door, { condition }, form);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function moveToolAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -118,7 +83,7 @@ export async function moveToolAction(_state: FormState, form: FormData): Promise
 }
 
 export async function endEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
-  const raw = { cause: text(form, 'cause'), to: text(form, 'to') };
+  const raw = { cause: text(form, 'cause'), to: text(form, 'to'), ...brokeOff(form) };
   const door = { action: 'end-edge', schema: EndEdgeInput, command: endEdge } as const;
   return enteredAndBack(door, raw, form);
 }
@@ -144,7 +109,7 @@ export async function markToolAction(_state: FormState, form: FormData): Promise
 
 export async function renewEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'renew-edge', schema: RenewEdgeInput, command: renewEdge } as const;
-  return enteredAndBack(door, { onDay: text(form, 'onDay') }, form);
+  return enteredAndBack(door, { onDay: text(form, 'onDay'), firstOff: text(form, 'firstOff') }, form);
 }
 
 export async function openFluidAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -169,4 +134,9 @@ export async function correctCutAction(_state: FormState, form: FormData): Promi
   const raw = { targetId: text(form, 'targetId'), rightToolId };
   const door = { action: 'reverse-entry', schema: CorrectCutInput, command: correctCut } as const;
   return enteredAndBack(door, raw, form);
+}
+
+/** Something broke off it: its pieces are owed until somebody accounts for them. */
+function brokeOff(form: FormData): { pieces?: 'owed' } {
+  return checked(form, 'piecesOwed') ? { pieces: 'owed' } : {};
 }

@@ -5,6 +5,7 @@ import { FiguresNote } from '@/app/_shared/figures-note';
 import { listPeople } from '@/db/queries/shop';
 import { findTool } from '@/db/queries/tools';
 import { JustDone } from '../_parts/just-done';
+import { CarePanel } from './_parts/care-panel';
 import { CustodyPanel } from './_parts/custody-panel';
 import { cutInHand } from './_parts/cut-in-hand';
 import { AsidePanels, WorkPanels } from './_parts/edge-panels';
@@ -13,6 +14,7 @@ import { readSure } from './_parts/read-sure';
 import { ThreadCoursePanel } from './_parts/thread-course-panel';
 import { ToolHead } from './_parts/tool-head';
 import { ToolHistory } from './_parts/tool-history';
+import { ToolStanding } from './_parts/tool-standing';
 
 export const dynamic = 'force-dynamic';
 
@@ -37,6 +39,7 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
     <div className="page">
       <FiguresNote asOfMs={asOfMs} />
       <ToolHead tool={tool} part={part} edges={edges} cut={cut} today={today} />
+      <ToolStanding tool={tool} today={today} />
       <JustDone entryId={asked.done} />
       <div className={cutting ? 'columns-lead' : 'stack-loose'}>
         <div className="stack-loose">
@@ -45,6 +48,7 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
         </div>
         <div className="stack-loose">
           <CustodyPanel {...about} people={listPeople(db)} cutting={cutting} />
+          <CarePanel {...about} cutting={cutting} />
           <AsidePanels {...about} />
           <MarkPanel tool={tool} today={today} />
         </div>

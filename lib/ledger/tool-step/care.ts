@@ -1,15 +1,16 @@
+import { dayOfMs } from '../../calendar/day';
 import { ok, refuse } from '../../result';
 import type { ToolRecord } from '../tool-record';
 import { edgeEnded, placed, standing } from './place';
 import type { ToolStep } from './step';
 
-/** Kept for a line until a day: nobody issues it to another line meanwhile. */
-export const reserved: ToolStep<'tool-reserved'> = (tool, { jobLineId, untilDay }) => {
+/** Kept for a line until a day: nobody issues it to another line meanwhile. A keeping whose last day is past is over. */
+export const reserved: ToolStep<'tool-reserved'> = (tool, { jobLineId, untilDay }, entry) => {
   const gone = whyGone(tool);
   if (gone !== null) return refuse('state', gone);
   if (tool.state === 'quarantined')
     return refuse('state', `${tool.id} is ${standing(tool)}; it cannot be kept for a job.`);
-  if (tool.reservation !== null)
+  if (tool.reservation !== null && tool.reservation.untilDay >= dayOfMs(entry.serverAtMs))
     return refuse(
       'reserved',
       `${tool.id} is already kept for ${tool.reservation.jobLineId} until ${tool.reservation.untilDay}.`,

@@ -108,7 +108,7 @@ it('places an order, slips it, and receives it', async () => {
   await form('Order').getByLabel('Promised for').fill(addDays(today, 10));
   await form('Order').getByRole('button', { name: 'Write the order down' }).click();
   await page.getByRole('status').getByText('Order T-PO-7 is written down.').waitFor();
-  const row = panel('Open orders').getByRole('row', { name: /^T-PO-7/ });
+  const row = panel('On order').getByRole('row', { name: /^T-PO-7/ });
   expect(await row.textContent()).toContain(inDays(addDays(today, 10), today));
 
   await row.getByText('It slipped').click();
@@ -127,7 +127,7 @@ it('places an order, slips it, and receives it', async () => {
   await page.getByRole('status').getByRole('link', { name: id }).waitFor();
   await page.goto('/plan/orders');
   await page.getByRole('heading', { level: 1, name: 'Orders' }).waitFor();
-  expect(await panel('Open orders').getByText('T-PO-7').count()).toBe(0);
+  expect(await panel('On order').getByText('T-PO-7').count()).toBe(0);
 });
 
 it('closes a job: cancelled needs a reason, and its wear stays', async () => {

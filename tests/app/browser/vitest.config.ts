@@ -18,7 +18,7 @@ export default defineConfig({
     globalSetup: ['tests/app/browser/global-setup.ts'],
     fileParallelism: false,
     maxWorkers: 1,
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     hookTimeout: 120_000,
   },
 });

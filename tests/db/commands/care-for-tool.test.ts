@@ -12,6 +12,7 @@ import {
   envelope,
   may,
   must,
+  NOW_MS,
   part,
   RING,
   receive,
@@ -79,8 +80,32 @@ it('Q5: a die kept for one line goes to no other until the day is over or it is 
 });
 
 it('a reservation that is over keeps nothing', () => {
-  must(reserve('D-56-01', 'J-7.1', '2026-03-01'));
+  const lastWeek = { nowMs: NOW_MS - 7 * 86_400_000 };
+  const keep = (untilDay: string, env = ENV) => {
+    const fields = { ...entered(), toolId: 'D-56-01', jobLineId: 'J-7.1', untilDay };
+    return reserveTool(db, may('issue-tool'), input.ReserveToolInput.parse(fields), env);
+  };
+  must(keep('2026-03-01', lastWeek));
+  expect(sentence(keep('2026-03-01'))).toBe('That day is past.');
   must(send.issue('D-56-01', { jobLineId: 'J-9.1' }));
+  must(send.giveBack('D-56-01'));
+  // The old keeping is over, so it stands in the way of no new one.
+  must(keep('2026-03-02'));
+  expect(sentence(send.issue('D-56-01', { jobLineId: 'J-9.1' }))).toMatch(/^D-56-01 is kept for J-7.1/);
+  replayedEqualsKept(db);
+});
+
+// source: hand. A dropped ring keeps its due day, and gauges nothing; a die is no gauge.
+it('a first-off is not gauged with what is set aside, or is no gauge', () => {
+  receive(db, 'B-56-01', BLADE);
+  receive(db, 'G-56-GO-1', RING);
+  must(send.move('B-56-01', 'regrind'));
+  must(send.renew('B-56-01'));
+  must(send.move('G-56-GO-1', 'quarantined', { reason: 'knocked' }));
+  for (const gaugeId of ['G-56-GO-1', 'D-56-01'])
+    expect(sentence(firstOff('B-56-01', 'pass', [gaugeId]))).toBe(
+      `${gaugeId} is no gauge in use here, or it is set aside. Take another one.`,
+    );
 });
 
 it('a reservation needs a line of an open job', () => {

@@ -37,6 +37,18 @@ it('drafts several at once, counts the same sending once, and all or none', () =
   expect(dump(db)).toEqual(before);
 });
 
+// source: hand. One sending is one list: part of it, or more than it, under the same ID is something else.
+it('refuses a longer or shorter list under an ID that was used', () => {
+  const drafts = [draft('PO-1', DIE.id), draft('PO-2', BLADE.id, 4)];
+  must(draftAll(drafts, { entryId: 'drafts-once' }));
+  const before = dump(db);
+  for (const other of [drafts.slice(0, 1), [...drafts, draft('PO-3', DIE.id)]])
+    expect(sentence(draftAll(other, { entryId: 'drafts-once' }))).toBe(
+      'This entry ID was already used for something else.',
+    );
+  expect(dump(db)).toEqual(before);
+});
+
 it('a lead approves, nobody else; then it is placed', () => {
   must(draftAll([draft('PO-1', DIE.id)]));
   const ash: Actor = { personId: 'ash', name: 'Ash Moor', role: 'technician' };

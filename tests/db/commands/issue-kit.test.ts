@@ -1,7 +1,21 @@
 import { beforeEach, expect, it } from 'vitest';
+import { issueKit } from '@/db/commands/issue-kit';
 import type { Db } from '@/db/open';
 import { findKit } from '@/db/queries/kits';
-import { BLADE, DIE, dump, FLUID, must, RING, receive, sentence, testShop } from '../../support/db';
+import { IssueKitInput } from '@/lib/shop/kit-input';
+import {
+  BLADE,
+  DIE,
+  dump,
+  entered,
+  FLUID,
+  may,
+  must,
+  RING,
+  receive,
+  sentence,
+  testShop,
+} from '../../support/db';
 import { kitSender, THREADS_JOB } from '../../support/kit-shop';
 import { replayedEqualsKept } from '../../support/replayed';
 import { row, sender } from '../../support/send';
@@ -59,7 +73,33 @@ it('sent twice it counts once', () => {
   must(kits.issueKit(['D-56-01'], { entryId: 'kit-000002' }));
   const before = dump(db);
   expect(must(kits.issueKit(['D-56-01'], { entryId: 'kit-000002' })).alreadyRecorded).toBe(true);
+  expect(must(kits.issueKit(['d-56-o1'], { entryId: 'kit-000002' })).alreadyRecorded).toBe(true);
   expect(dump(db)).toEqual(before);
+});
+
+// source: hand. Other items, more or fewer, are another kit: nobody is told that they went out when they did not.
+it('its ID with other items is refused', () => {
+  must(kits.issueKit(['D-56-01'], { entryId: 'kit-000003' }));
+  const before = dump(db);
+  for (const toolIds of [['G-56-GO-1'], ['D-56-01', 'G-56-GO-1']])
+    expect(sentence(kits.issueKit(toolIds, { entryId: 'kit-000003' }))).toBe(
+      'This entry ID was already used for something else.',
+    );
+  expect(dump(db)).toEqual(before);
+});
+
+// source: hand. 20:00 on 2 March in a shop six hours behind UTC is 3 March in UTC: the ring is good to the end of its day.
+it('a gauge due today goes out until the shop’s own midnight', () => {
+  receive(db, 'G-56-GO-2', RING, { dueOnDay: '2026-03-02' });
+  const issue = (utcOffsetMinutes: number) =>
+    issueKit(
+      db,
+      may('issue-tool'),
+      IssueKitInput.parse({ ...entered(), jobLineId: 'J-7.1', toPersonId: 'ash', toolIds: ['G-56-GO-2'] }),
+      { nowMs: Date.UTC(2026, 2, 3, 2), utcOffsetMinutes },
+    );
+  expect(issue(0).ok).toBe(false);
+  must(issue(-360));
 });
 
 it('taken back, the kit and its items go back together', () => {

@@ -58,6 +58,35 @@ it('Q18: the same entry sent twice counts once', () => {
   expect(row(db, 'edge_use', 'tool_id', 'D-56-01')).toMatchObject({ ends: 12, good_ends: 11 });
 });
 
+// source: hand. The answer was lost and the clock measured anew, some milliseconds off: still the same twelve ends.
+it('sent again with the clock set right by another amount it counts once', () => {
+  for (const cutAtMs of [null, NOW_MS - 2 * HOUR_MS]) {
+    const entry = cut({ ...entered({ deviceAtMs: NOW_MS - HOUR_MS }), cutAtMs });
+    must(take(entry, 1_500));
+    expect(must(take(entry, 1_463)).outcome).toBe('already');
+  }
+  expect(row(db, 'edge_use', 'tool_id', 'D-56-01')).toMatchObject({ ends: 24 });
+  expect(listOpenConflicts(db)).toEqual([]);
+});
+
+// source: hand. Set aside in the crib by the stop; looked at, issued anew, and then the same stop comes once more.
+it('a stop sent again is the same stop, wherever the tool is by now', () => {
+  must(send.giveBack('D-56-01'));
+  const entry = stop('dropped');
+  must(take(entry));
+  must(send.move('D-56-01', 'in-crib'));
+  must(send.issue('D-56-01'));
+  expect(must(take(entry)).outcome).toBe('already');
+  expect(row(db, 'tool', 'id', 'D-56-01')).toMatchObject({ state: 'issued' });
+});
+
+// source: hand. Nested deeper than can be written out: kept as a conflict that says so, not an error.
+it('an entry nested without end is kept as a conflict', () => {
+  const deep = JSON.parse(`${'['.repeat(100_000)}${']'.repeat(100_000)}`);
+  expect(must(take({ entryId: 'deep-00001', kind: 'cut', deep })).outcome).toBe('conflict');
+  expect(listOpenConflicts(db)).toHaveLength(1);
+});
+
 // source: hand. A clock a day behind, corrected: cut at 06:00 by the wall, not a day before.
 it('sets the clock of the device right', () => {
   must(take(cut({ deviceAtMs: NOW_MS - 26 * HOUR_MS }), 24 * HOUR_MS));

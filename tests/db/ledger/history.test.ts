@@ -176,7 +176,7 @@ it('the histories reach what they are meant to reach', () => {
   ]) {
     expect(seen.get(outcome) ?? 0, outcome).toBeGreaterThan(0);
   }
-});
+}, 180_000);
 
 interface CutRow {
   readonly entry_id: string;

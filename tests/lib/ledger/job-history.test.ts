@@ -57,3 +57,18 @@ it('Q22: an oxygen line holds the job until its cleaning is written down', () =>
     sentence(evolveJob(open, entry('line-cleaned', 'J-1', { ...cleaned.payload, lineNo: 2 } as never))),
   ).toBe('Job J-1 has no line 2.');
 });
+
+// source: hand. What was cleaned was that tube for that duty; another tube, or another duty, has not been cleaned.
+it('a cleaning stands while its line is the same work, and no longer', () => {
+  const cleaning = { lineNo: 1, procedure: 'CP-7', onDay: '2026-03-10', evidence: 'sheet 4' };
+  const cleaned = must(
+    evolveJob(must(evolveJob(undefined, set(line))), entry('line-cleaned', 'J-1', cleaning)),
+  );
+  const kept = (over: object) => must(evolveJob(cleaned, set({ ...line, ...over }))).cleanings.length;
+  expect([kept({}), kept({ ends: 30, dueOnDay: '2026-04-01' })]).toEqual([1, 1]);
+  expect([
+    kept({ duty: 'oxygen' }),
+    kept({ materialId: '2507' }),
+    kept({ connectionId: '1-4-medium' }),
+  ]).toEqual([0, 0, 0]);
+});

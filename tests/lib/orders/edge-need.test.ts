@@ -1,6 +1,13 @@
 import { expect, it } from 'vitest';
 import { addDays } from '@/lib/calendar/day';
-import { edgeNeeds, piecesOnOrder } from '@/lib/orders/edge-need';
+import { listCandidates } from '@/lib/capability/candidates';
+import { walkEdge } from '@/lib/capability/edge-walk';
+import { indexCandidates } from '@/lib/capability/fitting-candidates';
+import { queueLines } from '@/lib/capability/line-order';
+import { needStatuses } from '@/lib/capability/need-status';
+import { edgeNeeds, type OrdersCount, piecesOnOrder } from '@/lib/orders/edge-need';
+import { planArrivals, planConnections, planLines, setItems } from '@/lib/outlook/plan-facts';
+import { statedDraws } from '../../support/life-draws';
 import { exactLives, ORDER_DIE, threadLine } from '../../support/order-shop';
 import { orderFacts, shopRecord, TODAY, toolFacts } from '../../support/shop-record';
 
@@ -8,7 +15,7 @@ const lines = [threadLine('J-1.1', 40, 10, 20), threadLine('J-2.1', 40, 30, 40)]
 const dieNeed = (
   facts: Parameters<typeof edgeNeeds>[0],
   draws = exactLives(50, { D: 50 }),
-  how: 'as-here' | 'as-drawn' = 'as-here',
+  how: OrdersCount = 'as-here',
 ) => {
   const found = edgeNeeds(facts, draws, how).find(({ kind }) => kind === 'die');
   if (found === undefined) throw new Error('dies are needed');
@@ -44,4 +51,56 @@ it('tells what must be bought at all from what only comes late', () => {
   expect(days(dieNeed(facts, exactLives(50)))).toEqual([]);
   expect(days(dieNeed(facts, exactLives(50), 'as-drawn'))).toEqual([10]);
   expect(piecesOnOrder(facts, ORDER_DIE.id)).toBe(2);
+});
+
+// source: hand. The die's one offer takes about a month: two that come on day 26 are there sooner than anything bought today,
+// so job 1 waits and nothing more is bought; two that come in a year leave both jobs to be bought for.
+it('asks for more only where something bought today would be there sooner', () => {
+  const parts = shopRecord().parts.map((part) =>
+    part.id === ORDER_DIE.id ? { ...part, leadTimeDays: 300, offers: [] } : part,
+  );
+  const coming = (inDays: number) => ({
+    ...{ lines, parts },
+    orders: [
+      orderFacts({ id: 'PO-1', partId: ORDER_DIE.id, quantity: 2, expectedOnDay: addDays(TODAY, inDays) }),
+    ],
+  });
+  const bought = (inDays: number) =>
+    days(dieNeed(shopRecord(coming(inDays)), exactLives(50), 'where-buying-helps'));
+  expect(bought(25)).toEqual([]);
+  expect(bought(1500)).toHaveLength(2);
+});
+
+// source: identity. The plan check and the need count over the same futures: with one size, a line runs short of dies in the
+// share of draws in which the plan check says it is not made.
+it('runs short in the futures in which the plan check says so', () => {
+  const draws = statedDraws({
+    tools: { D: { mean: 1200, used: 300 } },
+    parts: { [ORDER_DIE.id]: { mean: 1000, used: 0 } },
+    factors: { '316-cw': [0.9, 1, 1.3] },
+  });
+  const facts = shopRecord({
+    lines,
+    tools: [toolFacts({ id: 'D', role: 'die' })],
+    orders: [
+      orderFacts({
+        ...{ id: 'PO-1', partId: ORDER_DIE.id, quantity: 2, supplier: 'Ninefold Dies' },
+        ...{ statedOnDay: addDays(TODAY, -5), expectedOnDay: addDays(TODAY, 12) },
+      }),
+    ],
+  });
+  const plan = planLines(facts);
+  const queue = queueLines(plan, planConnections(facts), TODAY);
+  const lineDueOnDay = new Map(plan.map(({ lineId, dueOnDay }) => [lineId, dueOnDay]));
+  const fitting = indexCandidates(
+    listCandidates(setItems(facts), planArrivals(facts), { today: TODAY, lineDueOnDay }),
+  );
+  const statuses = queue.map((queued) => needStatuses(queued, fitting));
+  const all = queue.map(() => true);
+  const [walked] = walkEdge('die', queue, statuses, all, draws, TODAY);
+  const made = walked?.ends.filter((ends) => ends >= 40).length ?? 0;
+  const short = dieNeed(facts, draws, 'as-drawn').walk.shortDays[0]?.filter(Number.isFinite).length ?? 0;
+  expect(short).toBe(2048 - made);
+  expect(short).toBeGreaterThan(0);
+  expect(made).toBeGreaterThan(0);
 });

@@ -88,3 +88,107 @@ it('is monotone in what is here and in what is asked', () => {
     }),
   );
 });
+
+/** A shop of one part: lines of some size and day, a tool, and orders with days and lives per draw. */
+const DRAWS = 8;
+const perDraw = (max: number) =>
+  fc.array(fc.integer({ min: 0, max }), { minLength: DRAWS, maxLength: DRAWS });
+const shopOfOnePart = fc.record({
+  lines: fc.array(
+    fc.record({
+      amount: fc.integer({ min: 1, max: 300 }),
+      start: fc.integer({ min: 0, max: 40 }),
+      days: fc.integer({ min: 0, max: 12 }),
+    }),
+    { minLength: 1, maxLength: 5 },
+  ),
+  tool: perDraw(150),
+  orders: fc.array(fc.record({ days: perDraw(50), pieces: fc.integer({ min: 1, max: 2 }) }), {
+    minLength: 1,
+    maxLength: 3,
+  }),
+  lives: fc.array(fc.integer({ min: 20, max: 160 }), { minLength: 16, maxLength: 16 }),
+});
+type OnePart = typeof shopOfOnePart extends fc.Arbitrary<infer T> ? T : never;
+
+function needOfShop({ lines, tool, orders, lives }: OnePart) {
+  const queue = lines
+    .map(({ amount, start, days }, i) =>
+      line({ lineId: String(i), amount, startInDays: start, dueInDays: start + days, weights: ones(DRAWS) }),
+    )
+    .sort((a, b) => a.startInDays - b.startInDays || a.dueInDays - b.dueInDays);
+  const serves = queue.map((_, i) => i);
+  const sources: NeedSource[] = [
+    { serves, freeInDays: 0, life: Float64Array.from(tool) },
+    ...orders.map(({ days, pieces }) => ({
+      ...{ serves, freeInDays: Float64Array.from(days), life: new Float64Array(DRAWS) },
+      fresh: { part: 0, pieces },
+    })),
+  ];
+  const newLife = (_: number, n: number) =>
+    Float64Array.from({ length: DRAWS }, (_life, k) => lives[(n * 3 + k) % lives.length] as number);
+  const { parts } = walkNeed({ lines: queue, sources, partCount: 1, drawCount: DRAWS, newLife });
+  return Array.from(
+    { length: DRAWS },
+    (_, k) => parts[0]?.needDays.filter((days) => Number.isFinite(days[k])).length ?? 0,
+  );
+}
+
+// source: identity. Fresh edges are dealt out in the order in which they are begun, so an order decides only which of them
+// must be bought.
+it('never needs more when an order comes earlier', () => {
+  fc.assert(
+    fc.property(shopOfOnePart, perDraw(30), fc.nat(2), (shop, sooner, which) => {
+      const at = which % shop.orders.length;
+      const earlier = shop.orders.map((order, i) =>
+        i === at ? { ...order, days: order.days.map((day, k) => day - (sooner[k] ?? 0)) } : order,
+      );
+      const before = needOfShop(shop);
+      needOfShop({ ...shop, orders: earlier }).forEach((pieces, k) => {
+        expect(pieces).toBeLessThanOrEqual(before[k] as number);
+      });
+    }),
+    { numRuns: 500 },
+  );
+});
+
+// source: identity. As above.
+it('never needs more, and at most as many fewer, when one more is on order', () => {
+  fc.assert(
+    fc.property(shopOfOnePart, fc.nat(2), (shop, which) => {
+      const at = which % shop.orders.length;
+      const more = shop.orders.map((order, i) => (i === at ? { ...order, pieces: order.pieces + 1 } : order));
+      const before = needOfShop(shop);
+      needOfShop({ ...shop, orders: more }).forEach((pieces, k) => {
+        expect(pieces).toBeLessThanOrEqual(before[k] as number);
+        expect(pieces).toBeGreaterThanOrEqual((before[k] as number) - 1);
+      });
+    }),
+    { numRuns: 500 },
+  );
+});
+
+// source: hand. Two on order: the first line takes one on its first day and leaves 20; the second, due before the other
+// order comes, buys one on the day on which these 20 are gone: 20 + 10·20/100.
+it('begins pieces on order from the day on which they come', () => {
+  const lines = [
+    line({ lineId: 'a', amount: 80 }),
+    line({ lineId: 'b', amount: 100, startInDays: 20, dueInDays: 30 }),
+  ];
+  const order = (day: number): NeedSource => ({
+    ...source(0, { freeInDays: day }),
+    fresh: { part: 0, pieces: 1 },
+  });
+  const found = walk(lines, [order(0), order(30)]);
+  expect(found.parts[0]?.needDays.map((days) => days[0])).toEqual([expect.closeTo(22, 9)]);
+  // Bought: 100 less the 80 that the line still wanted; and the one on order, not begun.
+  expect(found.parts[0]?.leftOver[0]).toBeCloseTo(120, 9);
+});
+
+// source: hand. It comes on day 5 of a line from day 0 to 10: with nothing there on day 0 the line is not begun.
+it('does not begin a line with what comes in the middle of it', () => {
+  const lines = [line({ lineId: 'a', amount: 50 })];
+  const late = source(100, { freeInDays: 5 });
+  expect(walk(lines, [late]).shortDays[0]?.[0]).toBe(0);
+  expect(walk(lines, [source(10), late]).shortDays[0]?.[0]).toBe(Number.POSITIVE_INFINITY);
+});

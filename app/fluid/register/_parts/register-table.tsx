@@ -31,11 +31,21 @@ export function RegisterTable({
       columns={[
         { key: 'what', header: 'Product and lot', lead: true, cell: (row) => <Product row={row} /> },
         { key: 'hazards', header: 'Hazards', cell: ({ first }) => <Hazards bottle={first} /> },
-        { key: 'sds', header: 'Sheet', cell: ({ first }) => sdsWords(first.lotFacts) },
-        { key: 'chlorine', header: 'Chlorinated', cell: ({ first }) => CHLORINATED_WORDS[first.chlorinated] },
-        { key: 'used', header: 'Used at', cell: ({ first }) => said(first.lotFacts?.usedAt) },
+        {
+          key: 'sds',
+          header: 'Sheet',
+          cell: ({ first }) => (
+            <TwoLines first={sdsWords(first.lotFacts)} then={`chlorinated: ${CHLORINATED_WORDS[first.chlorinated]}`} />
+          ),
+        },
+        {
+          key: 'where',
+          header: 'Used at, storage',
+          cell: ({ first }) => (
+            <TwoLines first={said(first.lotFacts?.usedAt)} then={said(first.lotFacts?.storage)} />
+          ),
+        },
         { key: 'much', header: 'Here', numeric: true, cell: (row) => volumeText(row.volumeMl) },
-        { key: 'storage', header: 'Storage', cell: ({ first }) => said(first.lotFacts?.storage) },
         { key: 'aid', header: 'First aid', cell: ({ first }) => said(first.lotFacts?.firstAid) },
         { key: 'disposal', header: 'Disposal', cell: ({ first }) => said(first.lotFacts?.disposal) },
         {
@@ -91,6 +101,16 @@ function Hazards({ bottle: { lotFacts: lot } }: { readonly bottle: ShopBottle })
       </span>
       {lot.signal === null || lot.signal === 'none' ? null : <b>{lot.signal.toUpperCase()}</b>}
       {lot.hazards.join('; ')}
+    </span>
+  );
+}
+
+/** Two facts in one cell, so that the register stays on the sheet. */
+function TwoLines({ first, then }: Record<'first' | 'then', string>) {
+  return (
+    <span className="stack-tight">
+      <span>{first}</span>
+      <span>{then}</span>
     </span>
   );
 }

@@ -5,6 +5,7 @@ import { FiguresNote } from '@/app/_shared/figures-note';
 import { lineLabeller, planRows } from '@/app/plan/_parts/plan-rows';
 import { findLine, listOpenLines } from '@/db/queries/jobs';
 import { setChecklist } from '@/lib/capability/set-checklist';
+import { proposeTools } from '@/lib/issue-order/propose-tools';
 import { shopPlan } from '@/lib/outlook/shop-plan';
 import { ChecklistPanel } from './_parts/checklist-panel';
 import { ClosedLine } from './_parts/closed-line';
@@ -12,6 +13,7 @@ import { FirstPanel } from './_parts/first-panel';
 import { LineHead } from './_parts/line-head';
 import { PricedWaysPanel } from './_parts/priced-ways-panel';
 import { ServicePanel } from './_parts/service-panel';
+import { ToolsPanel } from './_parts/tools-panel';
 import { ValuePanel } from './_parts/value-panel';
 import { VerdictPanel } from './_parts/verdict-panel';
 
@@ -39,6 +41,12 @@ export default async function LinePage({ params }: PageProps<'/plan/lines/[id]'>
       <VerdictPanel {...shared} today={facts.today} />
       <ServicePanel line={line} facts={facts} />
       <FirstPanel {...shared} />
+      <ToolsPanel
+        lineId={line.id}
+        proposals={proposeTools(facts, outlook.ensemble, line.id)}
+        today={facts.today}
+        lineLabel={shared.lineLabel}
+      />
       <ValuePanel row={row} />
       <PricedWaysPanel row={row} outlook={outlook} />
       <ChecklistPanel {...shared} checks={setChecklist(shopPlan(facts, outlook.ensemble), row.verdict)} />

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { newStamp } from '@/app/_server/entry-stamp';
-import { dayText, dueText, inDays, percent } from '@/app/_shared/format';
+import { chanceWords, dayText, dueText, inDays } from '@/app/_shared/format';
 import { HandText, Table } from '@/app/_shared/ui';
 import type { ChasedOrder, ChaseReason } from '@/lib/orders/chase-list';
 import type { OrderFacts } from '@/lib/outlook/shop-facts';
@@ -84,7 +84,7 @@ function Expected({ row, today }: { readonly row: ChasedOrder; readonly today: s
           <Link href={`/plan/lines/${encodeURIComponent(lineId)}` as Route} prefetch={false}>
             {lineId}
           </Link>{' '}
-          waits for it: stops in {percent(probability)} of the futures
+          waits for it: {chanceWords(probability)} that it stops
           {onDay === null ? '' : `, about ${dayText(onDay, today)}`}
         </span>
       ))}

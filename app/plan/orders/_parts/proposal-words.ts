@@ -1,5 +1,6 @@
 import { chanceWords, count, dayText, dueText, money, percent } from '@/app/_shared/format';
 import type { OrderLine } from '@/lib/orders/order-lines';
+import type { OrderProposal } from '@/lib/orders/order-proposals';
 
 /** By when it is to be ordered: a day, or that the day has passed. */
 export function byWhenWords({ orderByOnDay }: Pick<OrderLine, 'orderByOnDay'>, today: string): string {
@@ -36,7 +37,13 @@ export function whyWords(line: OrderLine, today: string): string {
       : '';
   const withIt = because.proposal.byPieces[line.quantity]?.stockOut ?? 0;
   const enough = `With ${line.quantity} more it lasts: ${chanceWords(1 - withIt)}.`;
-  return `${range(totalBand.low, totalBand.high)} needed in ${weeks}, ${beyond}${unplanned}. ${enough}`;
+  return `${range(totalBand.low, totalBand.high)} needed in ${weeks}, ${beyond}${unplanned}. ${enough}${waitWords(because.proposal)}`;
+}
+
+/** Where it runs short for a time and buying does not help: what is on order comes sooner than anything bought today. */
+export function waitWords({ waits }: Pick<OrderProposal, 'waits'>): string {
+  if (waits < 0.02) return '';
+  return ` In ${percent(waits)} of the futures work waits for what is on order: nothing bought today comes sooner, so ask the supplier.`;
 }
 
 function range(low: number, high: number): string {

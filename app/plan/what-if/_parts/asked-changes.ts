@@ -1,5 +1,5 @@
 import type { Route } from 'next';
-import type { Refusal } from '@/lib/result';
+import { type Refusal, refuse } from '@/lib/result';
 import { type Change, isChangeKind } from '@/lib/what-if/change';
 import { changeOf, changeText, readChange } from '@/lib/what-if/change-text';
 
@@ -7,6 +7,7 @@ type Asked = Readonly<Record<string, string | string[] | undefined>>;
 
 /** No address needs more than this; more would only be a slow page. */
 const CHANGES_MAX = 20;
+const TOO_MANY = refuse('too-many', `Only the first ${CHANGES_MAX} changes are tried at once.`);
 
 /** What an address asks for: the changes that stand in it, and what in it is no change. */
 export interface AskedChanges {
@@ -16,10 +17,12 @@ export interface AskedChanges {
 
 /** Reads the changes of an address: `c` once for each. */
 export function askedChanges(asked: Asked): AskedChanges {
-  const read = listOf(asked.c).slice(0, CHANGES_MAX).map(readChange);
+  const texts = listOf(asked.c);
+  const read = texts.slice(0, CHANGES_MAX).map(readChange);
+  const more = texts.length > CHANGES_MAX ? [TOO_MANY.refusal] : [];
   return {
     changes: read.flatMap((one) => (one.ok ? [one.value] : [])),
-    refusals: read.flatMap((one) => (one.ok ? [] : [one.refusal])),
+    refusals: [...more, ...read.flatMap((one) => (one.ok ? [] : [one.refusal]))],
   };
 }
 

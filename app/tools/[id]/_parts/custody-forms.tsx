@@ -89,6 +89,10 @@ export function ReturnForm({ toolId, stamp }: About) {
               { value: 'unsure', label: 'not sure', note: 'set aside for a look' },
             ]}
           />
+          <label className="check">
+            <input type="checkbox" name="piecesOwed" value="yes" />
+            <span>Something broke off it: its pieces are to be found</span>
+          </label>
           <div>
             <SubmitButton pendingText="Taking back…">Take it back</SubmitButton>
           </div>
@@ -190,6 +194,10 @@ export function EndEdgeForm({ toolId, stamp, canRegrind }: About & { readonly ca
               defaultValue={typedOr(state, 'reason', '')}
             />
           </div>
+          <label className="check">
+            <input type="checkbox" name="piecesOwed" value="yes" />
+            <span>Something broke off it: its pieces are to be found</span>
+          </label>
           <div>
             <SubmitButton tone="quiet">Take out of service</SubmitButton>
           </div>
@@ -214,9 +222,18 @@ export function RenewForm({ toolId, stamp, today }: About & { readonly today: st
             required
             defaultValue={typedOr(state, 'onDay', today)}
           />
-          <p className="quiet">
-            Cut and gauge a first-off cone, blue check included, before it goes on a job.
-          </p>
+          <Choice
+            id="renew-first-off"
+            name="firstOff"
+            legend="First-off cone"
+            required
+            defaultValue={typedOr(state, 'firstOff', 'owed')}
+            error={fieldError(state, 'firstOff')}
+            options={[
+              { value: 'owed', label: 'still to be cut', note: 'it is not issued before that' },
+              { value: 'passed', label: 'cut, gauged and blued', note: 'it passed' },
+            ]}
+          />
           <div>
             <SubmitButton>New edge, into the crib</SubmitButton>
           </div>

@@ -13,6 +13,7 @@ import { CALIBRATED_ROLES, type ToolState } from '@/lib/shop/vocabulary';
 import { FluidLevelForm, OpenFluidForm } from './care-forms';
 import { EndEdgeForm, IssueForm, MoveForm, RenewForm, ReturnForm } from './custody-forms';
 import type { CutInHand } from './cut-in-hand';
+import { ScrapForm } from './scrap-form';
 
 interface CustodyPanelProps {
   readonly cut: CutInHand | undefined;
@@ -27,7 +28,8 @@ interface CustodyPanelProps {
 export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: CustodyPanelProps) {
   const about = { toolId: tool.id, stamp: newStamp() };
   const { today } = outlook.facts;
-  const usable = cutting || !isEdgeKind(tool.role);
+  const regrinds = outlook.facts.edges.filter((edge) => edge.toolId === tool.id).length;
+  const usable = !tool.firstOffOwed && (cutting || !isEdgeKind(tool.role));
   const lines = outlook.facts.lines.filter(
     (line) =>
       endsToMake(line) > 0 &&
@@ -55,7 +57,11 @@ export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: Cust
         {tool.state === 'regrind' && tool.role === 'blade' ? (
           <>
             <Cautions at="regrind" />
-            <RenewForm {...about} today={today} />
+            {regrinds > part.regrindLimit ? (
+              <ScrapForm {...about} regrindLimit={part.regrindLimit} />
+            ) : (
+              <RenewForm {...about} today={today} />
+            )}
           </>
         ) : null}
         {tool.state === 'scrapped' ? (

@@ -1,5 +1,6 @@
 import { count, money, percent } from '@/app/_shared/format';
 import { Panel, Table } from '@/app/_shared/ui';
+import { waitWords } from '@/app/plan/orders/_parts/proposal-words';
 import type { OrderProposal } from '@/lib/orders/order-proposals';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 
@@ -17,8 +18,8 @@ export function PiecesPanel({
     <Panel title="With how many it lasts" aside={`the shop asks for ${percent(outlook.service)}`}>
       <p>
         The plan’s lines need {bandWords(plannedBand)}, four times in five; with work that is not on the books
-        yet, at the pace of the last half year, {bandWords(totalBand)}. What is on order counts as if it were
-        here: whether it comes in time stands under the order.
+        yet, at the pace of the last half year, {bandWords(totalBand)}. What is on order counts from the day
+        on which its supplier is likely to bring it, as in the plan check.{waitWords(proposal)}
       </p>
       <Table
         caption="Chance of running out by pieces ordered, arriving in time"

@@ -1,0 +1,49 @@
+'use server';
+
+import { text } from '@/app/_server/form-fields';
+import type { FormState } from '@/app/_shared/form/form-state';
+import { adjustDie, checkFirstOff, freeTool, reserveTool } from '@/db/commands/care-for-tool';
+import { moveTool } from '@/db/commands/move-tool';
+import { MoveToolInput } from '@/lib/shop/command-input';
+import { AdjustDieInput, CheckFirstOffInput, FreeToolInput, ReserveToolInput } from '@/lib/shop/kit-input';
+import { enteredAndBack } from './entered';
+
+export async function reserveToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = { jobLineId: text(form, 'jobLineId'), untilDay: text(form, 'untilDay') };
+  const door = { action: 'issue-tool', schema: ReserveToolInput, command: reserveTool } as const;
+  return enteredAndBack(door, raw, form);
+}
+
+export async function freeToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const door = { action: 'issue-tool', schema: FreeToolInput, command: freeTool } as const;
+  return enteredAndBack(door, {}, form);
+}
+
+export async function adjustDieAction(_state: FormState, form: FormData): Promise<FormState> {
+  const raw = {
+    direction: text(form, 'direction'),
+    amount: text(form, 'amount'),
+    onDay: text(form, 'onDay'),
+  };
+  const door = { action: 'read-edge', schema: AdjustDieInput, command: adjustDie } as const;
+  return enteredAndBack(door, raw, form);
+}
+
+export async function checkFirstOffAction(_state: FormState, form: FormData): Promise<FormState> {
+  const typed = form.getAll('gaugeId').map((id) => String(id).trim());
+  const gaugeIds = [...new Set(typed.filter((id) => id !== ''))];
+  const raw = { result: text(form, 'result'), onDay: text(form, 'onDay'), gaugeIds };
+  const door = { action: 'read-edge', schema: CheckFirstOffInput, command: checkFirstOff } as const;
+  return enteredAndBack(door, raw, form);
+}
+
+export async function scrapToolAction(_state: FormState, form: FormData): Promise<FormState> {
+  const door = { action: 'move-tool', schema: MoveToolInput, command: moveTool } as const;
+  return enteredAndBack(door, { to: 'scrapped', backOnDay: null }, form);
+}
+
+/** Sets a tool aside so that it is looked at before it goes out: one press, with the reason already said. */
+export async function setAsideAction(_state: FormState, form: FormData): Promise<FormState> {
+  const door = { action: 'move-tool', schema: MoveToolInput, command: moveTool } as const;
+  return enteredAndBack(door, { to: 'quarantined', backOnDay: null }, form);
+}
