@@ -21,7 +21,7 @@ const BATCH_MAX = 200;
 const PATIENCE_MS = 8000;
 /** The clock of the server is read to the second; a device this near is right. */
 const CLOCK_SLACK_MS = 2000;
-const HELD_MAX_MS = 15_000;
+const HELD_MAX_MS = 120_000;
 
 let running: Promise<SyncResult> | undefined;
 

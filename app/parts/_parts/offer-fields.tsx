@@ -48,34 +48,36 @@ function OtherSupplier({
   return (
     <fieldset>
       <legend>Another supplier</legend>
-      <div className="columns">
-        <Field
-          name={`${prefix}supplier`}
-          label="Supplier"
-          optional
-          maxLength={80}
-          defaultValue={typedOr(state, `${prefix}supplier`, offer?.supplier ?? '')}
-          error={fieldError(state, `part.offers.${at}.supplier`)}
-        />
-        <NumberField
-          name={`${prefix}price`}
-          label="Price"
-          entry="decimal"
-          unit="each"
-          optional
-          defaultValue={typedOr(state, `${prefix}price`, shown(offer?.priceMinor, 100))}
-          error={fieldError(state, `part.offers.${at}.priceMinor`)}
-        />
-        <NumberField
-          name={`${prefix}leadTimeDays`}
-          label="Lead time"
-          unit="days"
-          optional
-          defaultValue={typedOr(state, `${prefix}leadTimeDays`, shown(offer?.leadTimeDays))}
-          error={fieldError(state, `part.offers.${at}.leadTimeDays`)}
-        />
+      <div className="stack">
+        <div className="columns">
+          <Field
+            name={`${prefix}supplier`}
+            label="Supplier"
+            optional
+            maxLength={80}
+            defaultValue={typedOr(state, `${prefix}supplier`, offer?.supplier ?? '')}
+            error={fieldError(state, `part.offers.${at}.supplier`)}
+          />
+          <NumberField
+            name={`${prefix}price`}
+            label="Price"
+            entry="decimal"
+            unit="each"
+            optional
+            defaultValue={typedOr(state, `${prefix}price`, shown(offer?.priceMinor, 100))}
+            error={fieldError(state, `part.offers.${at}.priceMinor`)}
+          />
+          <NumberField
+            name={`${prefix}leadTimeDays`}
+            label="Lead time"
+            unit="days"
+            optional
+            defaultValue={typedOr(state, `${prefix}leadTimeDays`, shown(offer?.leadTimeDays))}
+            error={fieldError(state, `part.offers.${at}.leadTimeDays`)}
+          />
+        </div>
+        <TermFields state={state} prefix={prefix} terms={offer ?? null} />
       </div>
-      <TermFields state={state} prefix={prefix} terms={offer ?? null} />
     </fieldset>
   );
 }

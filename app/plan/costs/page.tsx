@@ -29,8 +29,8 @@ export default async function CostsPage() {
         title="Costs"
         lead="What an end costs in edges, fluid and spoilt tube, from the log; and what changing by the estimate saved over a fixed count."
       />
-      <EndCostsPanel rows={rows} facts={facts} currency={currency} />
       <SavedPanel state={studyState('backtest')} facts={facts} costs={costs} currency={currency} />
+      <EndCostsPanel rows={rows} facts={facts} currency={currency} />
       <Panel title="What things cost the shop" id="costs">
         <CostsForm costs={costs} currency={currency} stamp={newStamp()} />
       </Panel>

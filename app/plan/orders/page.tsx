@@ -3,10 +3,11 @@ import { shopView } from '@/app/_server/outlook';
 import { FiguresNote } from '@/app/_shared/figures-note';
 import { Breadcrumb, ButtonLink, EmptyState, Panel, TitleBlock } from '@/app/_shared/ui';
 import { JustDone } from '@/app/plan/_parts/just-done';
-import { listDrafts } from '@/db/queries/orders';
+import { listClosedOrders, listDrafts } from '@/db/queries/orders';
 import { supplierRecords } from '@/lib/lead-time/supplier-record';
 import { chaseList } from '@/lib/orders/chase-list';
 import { orderBook } from '@/lib/orders/order-lines';
+import { ClosedOrders } from './_parts/closed-orders';
 import { DraftsPanel } from './_parts/drafts-panel';
 import { horizonOf } from './_parts/horizon';
 import { HorizonChoice } from './_parts/horizon-choice';
@@ -23,9 +24,7 @@ export default async function OrdersPage({ searchParams }: PageProps<'/plan/orde
   const { facts } = outlook;
   const { entry, placed, weeks } = await searchParams;
   const book = orderBook(outlook, horizonOf(weeks));
-  const open = chaseList(facts, outlook.ensemble);
-  const drafts = listDrafts(db);
-  const toAsk = open.filter(({ reason }) => reason !== null).length;
+  const [open, drafts] = [chaseList(facts, outlook.ensemble), listDrafts(db)];
   return (
     <div className="page">
       <FiguresNote asOfMs={asOfMs} />
@@ -37,7 +36,7 @@ export default async function OrdersPage({ searchParams }: PageProps<'/plan/orde
           { label: 'To order', value: book.toOrder.length || 'nothing' },
           { label: 'Drafts', value: drafts.length || 'none' },
           { label: 'On order', value: open.length || 'none' },
-          { label: 'To ask after', value: toAsk || 'none' },
+          { label: 'To ask after', value: open.filter(({ reason }) => reason !== null).length || 'none' },
         ]}
         actions={<ButtonLink href="/plan/orders/new">Write down an order</ButtonLink>}
       />
@@ -55,6 +54,7 @@ export default async function OrdersPage({ searchParams }: PageProps<'/plan/orde
         )}
       </Panel>
       <SupplierPanel records={supplierRecords(facts.deliveries ?? [])} />
+      <ClosedOrders orders={listClosedOrders(db)} parts={facts.parts} today={facts.today} />
     </div>
   );
 }

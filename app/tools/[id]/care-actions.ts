@@ -41,9 +41,3 @@ export async function scrapToolAction(_state: FormState, form: FormData): Promis
   const door = { action: 'move-tool', schema: MoveToolInput, command: moveTool } as const;
   return enteredAndBack(door, { to: 'scrapped', backOnDay: null }, form);
 }
-
-/** Sets a tool aside so that it is looked at before it goes out: one press, with the reason already said. */
-export async function setAsideAction(_state: FormState, form: FormData): Promise<FormState> {
-  const door = { action: 'move-tool', schema: MoveToolInput, command: moveTool } as const;
-  return enteredAndBack(door, { to: 'quarantined', backOnDay: null }, form);
-}

@@ -1,5 +1,6 @@
 import type { Route } from 'next';
 import Link from 'next/link';
+import { newStamp } from '@/app/_server/entry-stamp';
 import type { StudyState } from '@/app/_server/study';
 import { count, listWords, whole } from '@/app/_shared/format';
 import { Panel, Table, ToolId, VerdictMark } from '@/app/_shared/ui';
@@ -14,6 +15,7 @@ import {
 } from '@/app/_shared/words/compare-words';
 import { KIND_NOUN } from '@/app/_shared/words/wear-words';
 import type { LotToHold, ShopComparisons } from '@/lib/outlook/compare-groups';
+import { HoldForm } from './hold-form';
 
 const SHOWN_AT_FIRST = 6;
 
@@ -89,20 +91,22 @@ function Found({ found }: { found: ShopComparisons }) {
 }
 
 function Hold({ hold }: { hold: LotToHold }) {
+  const reason = `Lot ${hold.lot}: early deaths in it. Set aside to be looked at with a loupe.`;
   return (
-    <p>
-      <VerdictMark verdict="at-risk">lot {hold.lot}: hold it?</VerdictMark> {holdWords(hold)} Look at what is
-      left of it with a loupe before it goes out:{' '}
-      {hold.leftIds.map((id, at) => (
-        <span key={id}>
-          {at > 0 ? ', ' : null}
+    <div className="stack-tight">
+      <p>
+        <VerdictMark verdict="at-risk">lot {hold.lot}: hold it?</VerdictMark> {holdWords(hold)} Look at what
+        is left of it with a loupe now, before it goes out.
+      </p>
+      {hold.leftIds.map((id) => (
+        <div key={id} className="cluster">
           <Link href={`/tools/${encodeURIComponent(id)}` as Route} prefetch={false}>
             <ToolId id={id} />
           </Link>
-        </span>
+          <HoldForm toolId={id} reason={reason} stamp={newStamp()} />
+        </div>
       ))}
-      .
-    </p>
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { ROOMS } from '@/app/rooms/_parts/rooms';
 import { axeViolations, launchBrowser, viewports, watchedPage } from '../../support/browser';
 import { root } from '../../support/server';
 
@@ -16,9 +17,25 @@ const screens: Readonly<Record<string, readonly string[]>> = {
     '/tools/D-38-01',
     '/tools/CG-38-1',
   ],
+  '/tools/[id]/card': ['/tools/D-56-14/card'],
+  '/trace': ['/trace', '/trace?q=J-017'],
+  '/trust': ['/trust'],
   '/tools/receive': ['/tools/receive', '/tools/receive?part=die-9-16', '/tools/receive?part=fluid'],
   '/accept': ['/accept'],
   '/accept/[lineId]': ['/accept/J-086.1', '/accept/J-085.1', '/accept/J-094.1'],
+  '/bench': ['/bench'],
+  '/bench/conflicts': ['/bench/conflicts'],
+  '/calendar': ['/calendar', '/calendar?month=2026-12&kind=calibration'],
+  '/crib': ['/crib', '/crib?unknown=D-99-99'],
+  '/crib/count': ['/crib/count'],
+  '/crib/issue/[lineId]': ['/crib/issue/J-088.1', '/crib/issue/J-094.1'],
+  // A kit has an ID of its own in every demo shop: it is reached from the crib, below.
+  '/crib/kits/[id]': [],
+  '/crib/kits/[id]/slip': [],
+  '/fluid': ['/fluid', '/fluid?material=ti-2&duty=ordinary'],
+  '/fluid/[id]': ['/fluid/F-L02', '/fluid/F-L04', '/fluid/F-L08'],
+  '/fluid/[id]/label': ['/fluid/F-L04/label'],
+  '/fluid/register': ['/fluid/register'],
   '/plan': ['/plan'],
   '/recalls': ['/recalls'],
   '/recalls/[id]': ['/recalls/CG-38-1.R1'],
@@ -26,6 +43,11 @@ const screens: Readonly<Record<string, readonly string[]>> = {
   '/plan/jobs/[id]': ['/plan/jobs/J-087', '/plan/jobs/J-094'],
   '/plan/jobs/new': ['/plan/jobs/new'],
   '/plan/lines/[id]': ['/plan/lines/J-087.1', '/plan/lines/J-092.1', '/plan/lines/J-094.1'],
+  '/plan/costs': ['/plan/costs'],
+  '/plan/orders/[id]': ['/plan/orders/PO-118', '/plan/orders/PO-119'],
+  '/plan/orders/need/[partId]': ['/plan/orders/need/die-9-16', '/plan/orders/need/die-3-8'],
+  '/plan/replace': ['/plan/replace'],
+  '/plan/week': ['/plan/week'],
   '/plan/weeks': ['/plan/weeks'],
   '/plan/what-if': [
     '/plan/what-if',
@@ -58,6 +80,7 @@ const screens: Readonly<Record<string, readonly string[]>> = {
   '/parts/[id]': ['/parts/die-9-16', '/parts/fluid'],
   '/wear': ['/wear'],
   '/wear/[partId]': ['/wear/die-9-16', '/wear/blade-3-8-medium'],
+  '/rooms': ['/rooms'],
   '/scorecard': ['/scorecard'],
   '/import': ['/import'],
   '/setup': ['/setup'],
@@ -76,6 +99,11 @@ function routesOfPages(): string[] {
 
 it('knows every screen there is', () => {
   expect(Object.keys(screens).sort()).toEqual(routesOfPages());
+});
+
+it('looks at every page that the page of all pages leads to', () => {
+  const led = ROOMS.flatMap(({ pages }) => pages.map(({ href }) => href));
+  expect(led.filter((href) => !addresses.includes(href))).toEqual([]);
 });
 
 let browser: Browser;
@@ -165,6 +193,24 @@ describe.each(looks)('from a %s', (device, faces) => {
     expect(faults).toEqual([]);
     await page.close();
   });
+});
+
+it('a kit and its slip, reached from the crib, are as the other screens', async () => {
+  const context = await signedIn('phone');
+  const { page, faults } = await watchedPage(context);
+  await page.goto('/crib');
+  const kit = await page.locator('main a[href^="/crib/kits/"]').first().getAttribute('href');
+  const found: string[] = [];
+  for (const address of [`${kit}`, `${kit}/slip`]) {
+    expect((await page.goto(address))?.status()).toBe(200);
+    for (const size of ['phone', 'desktop'] as const) {
+      await page.setViewportSize(viewports[size].viewport);
+      found.push(...(await wrongs(page, `${size} ${address}`)));
+    }
+  }
+  expect(found).toEqual([]);
+  expect(faults).toEqual([]);
+  await context.close();
 });
 
 it('counts a second red thing when there is one', async () => {

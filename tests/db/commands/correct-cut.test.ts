@@ -40,7 +40,7 @@ function turns(toolId: string): number {
 }
 
 // source: hand. 40 ends × 10.5 turns = 420 turns: 500 + 420 = 920 booked wrongly, 700 + 420 = 1120 is right.
-it('40 ends logged on the wrong die: both lives come right, and both entries stay to be seen', () => {
+it('Q4: 40 ends logged on the wrong die: both lives come right, and both entries stay to be seen', () => {
   const wrong = must(send.cut('D-56-04', 40, { reason: 'end of shift' }));
   expect([turns('D-56-04'), turns('D-56-06')]).toEqual([920, 700]);
   const right = must(send.correct(wrong.id, 'd 56-06'));

@@ -14,7 +14,7 @@ beforeEach(() => {
 const idOf = (kind: string) =>
   db.$client.prepare('SELECT id FROM entry WHERE kind = ? ORDER BY seq DESC').pluck().get(kind) as string;
 
-it('what an entry did is undone, and entry and reversal both stay', () => {
+it('Q32: what an entry did is undone, and entry and reversal both stay', () => {
   receive(db, 'D-56-01', DIE);
   const before = dump(db);
   const issue = must(send.issue('D-56-01'));

@@ -5,7 +5,8 @@ const good = (i: number): LotTool => ({ toolId: `B${i}`, firstUsedAtMs: i, cause
 const chipped = (i: number): LotTool => ({ ...good(i), cause: 'chipped-early', usedShare: 0.06 });
 
 describe('early deaths in a lot', () => {
-  it('one chip says little', () => {
+  // source: hand. The rule of the trade: two among the first five, not one.
+  it('Q6: a blade chipped after three cones is one chip, and says little of its lot', () => {
     expect(earlyDeaths('L1', [chipped(1), good(2), good(3)])).toEqual({
       ...{ lot: 'L1', looked: 3, early: 1, toolIds: ['B1'], proposeHold: false },
     });

@@ -68,7 +68,7 @@ describe('comparing groups', () => {
   });
 
   // source: hand. The same by heat: an edge belongs to a heat with what it cut of it, so no log-rank test is asked.
-  it('asks the same of heats', () => {
+  it('Q21: asks the same of heats: a new heat on which dies die twice as fast stands out', () => {
     const dies = [
       ...lotOf('', [92, 96, 99, 101, 104, 108, 111, 115], 'H1'),
       ...lotOf('', [44, 48, 50, 52, 55, 58], 'H2'),
@@ -88,7 +88,7 @@ describe('lots to hold', () => {
   const chipped = (lot: string): Die => ({ lot, ends: 3, cause: 'chipped-early' });
   const fine = (lot: string): Die => ({ lot, ends: 40 });
 
-  it('are those of which two of the first five chipped early', () => {
+  it('Q6: are those of which two of the first five chipped early, with what is left of the lot', () => {
     expect(holds([chipped('L1'), fine('L1'), fine('L1'), chipped('L1')])).toMatchObject([
       {
         lot: 'L1',
@@ -100,7 +100,7 @@ describe('lots to hold', () => {
     ]);
   });
 
-  it('are not those with one early chip, two dropped, or a chip beyond the first five', () => {
+  it('Q6: are not those with one early chip, two dropped, or a chip beyond the first five', () => {
     expect(holds([chipped('L1'), ...Array.from({ length: 4 }, () => fine('L1')), chipped('L1')])).toEqual([]);
     const dropped: Die = { lot: 'L1', ends: 3, cause: 'dropped' };
     expect(holds([dropped, dropped])).toEqual([]);

@@ -1,12 +1,12 @@
 import { expect, it } from 'vitest';
-import type { EndTrace, TracedLook } from '@/lib/trace/end-trace';
+import type { Certificate, EndTrace, TracedLook } from '@/lib/trace/end-trace';
 import { traceGaps } from '@/lib/trace/trace-gaps';
 import type { TracedCut } from '@/lib/trace/traced-cut';
 
-const certificate = {
+const certificate: Certificate = {
   ...{ number: 'PM-7', laboratory: 'Plumbgate', onDay: '2026-01-05', dueOnDay: '2026-12-31', result: 'pass' },
   file: { sha256: 'a'.repeat(64), name: 'PM-7.pdf' },
-} as const;
+};
 const usedThen = { edgeNo: 1, ends: 4, exposureMicro: 42_000_000 };
 const look: TracedLook = {
   ...{ acceptanceId: 'a1', personId: 'ash', gaugedAtMs: 0, gaugedOnDay: '2026-03-02', checkKind: 'each' },

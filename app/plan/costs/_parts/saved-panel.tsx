@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import type { StudyState } from '@/app/_server/study';
 import { count, money } from '@/app/_shared/format';
 import { EmptyState, Panel, Table } from '@/app/_shared/ui';
@@ -20,7 +21,7 @@ interface SavedProps {
 export function SavedPanel({ state, facts, costs, currency }: SavedProps) {
   const rows = ruleCosts(state.found?.rules ?? [], facts.parts, costs);
   return (
-    <Panel title="Estimate against fixed count" aside={<a href="/scorecard">how often it was right</a>}>
+    <Panel title="What prediction saved" aside={<a href="/scorecard">how often it was right</a>}>
       {state.found === undefined ? (
         <p role="status" className="quiet">
           {state.failed
@@ -39,7 +40,9 @@ export function SavedPanel({ state, facts, costs, currency }: SavedProps) {
         The log is gone through row by row with what was known then. By the estimate an edge is changed before
         work that it would more likely not finish; by the count when its first guess would be passed. A
         planned change costs the edge and the change, one in mid-job the edge, the time lost and a spoilt end.
-        The same ends are taken to have been cut either way.
+        The same ends are taken to have been cut either way. Edges and costs are priced as they stand today; a
+        part with a handful of edges says little. By which age a change costs least stands under{' '}
+        <Link href="/plan/replace">when to replace</Link>.
       </p>
     </Panel>
   );

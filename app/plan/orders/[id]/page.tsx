@@ -5,12 +5,14 @@ import { shopFacts } from '@/app/_server/outlook';
 import { dayText, money } from '@/app/_shared/format';
 import { Breadcrumb, KeyValue, Panel, TitleBlock } from '@/app/_shared/ui';
 import { shopDb } from '@/db/client';
+import { listOrderReceipts } from '@/db/queries/order-receipts';
 import { findOrder } from '@/db/queries/orders';
 import { orderText } from '@/lib/orders/order-text';
 import { spellOut } from '@/lib/orders/spell-out';
 import { CancelForm } from '../_parts/chase-form';
 import styles from '../_parts/orders.module.css';
 import { PlaceDraft } from './_parts/place-draft';
+import { ReceiptsPanel } from './_parts/receipts-panel';
 import { statusWords } from './_parts/status-words';
 
 export const dynamic = 'force-dynamic';
@@ -77,12 +79,15 @@ export default async function OrderPage({ params }: PageProps<'/plan/orders/[id]
         {order.status === 'approved' ? (
           <PlaceDraft order={order} part={part} today={today} stamp={newStamp()} />
         ) : null}
-        <Panel title="As text for a mail" aside="or print this page">
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text that may scroll must be reachable by keyboard */}
-          <pre className={styles.mail} tabIndex={0}>
-            {text}
-          </pre>
-        </Panel>
+        <ReceiptsPanel receipts={listOrderReceipts(shopDb(), order.id)} today={today} />
+        {order.status === 'received' || order.status === 'cancelled' ? null : (
+          <Panel title="As text for a mail" aside="or print this page">
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text that may scroll must be reachable by keyboard */}
+            <pre className={styles.mail} tabIndex={0}>
+              {text}
+            </pre>
+          </Panel>
+        )}
         {isDraft ? (
           <Panel title="Not wanted after all">
             <CancelForm orderId={order.id} stamp={newStamp()} words="Put the draft aside" />

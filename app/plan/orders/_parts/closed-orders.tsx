@@ -30,14 +30,22 @@ export function ClosedOrders({ orders, parts, today }: ClosedProps) {
               header: 'Order',
               lead: true,
               cell: ({ id }) => (
-                <Link href={`/plan/orders/${encodeURIComponent(id)}` as Route} prefetch={false} className="id">
+                <Link
+                  href={`/plan/orders/${encodeURIComponent(id)}` as Route}
+                  prefetch={false}
+                  className="id"
+                >
                   {id}
                 </Link>
               ),
             },
             { key: 'what', header: 'What', cell: ({ quantity, partId }) => `${quantity} × ${name(partId)}` },
             { key: 'placed', header: 'Placed', cell: ({ placedOnDay }) => dayText(placedOnDay, today) },
-            { key: 'promised', header: 'Promised', cell: ({ promisedOnDay }) => dayText(promisedOnDay, today) },
+            {
+              key: 'promised',
+              header: 'Promised',
+              cell: ({ promisedOnDay }) => dayText(promisedOnDay, today),
+            },
             { key: 'came', header: 'All there', cell: (order) => cameWords(order, today) },
           ]}
         />

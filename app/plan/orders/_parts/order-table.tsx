@@ -7,6 +7,7 @@ import type { ChasedOrder, ChaseReason } from '@/lib/orders/chase-list';
 import type { OrderFacts } from '@/lib/outlook/shop-facts';
 import type { Part } from '@/lib/shop/part';
 import { CancelForm, ChaseForm } from './chase-form';
+import styles from './orders.module.css';
 import { SlipForm } from './slip-form';
 import { slipWords } from './slip-words';
 
@@ -95,7 +96,7 @@ function Expected({ row, today }: { readonly row: ChasedOrder; readonly today: s
 function Deeds({ order }: { readonly order: OrderFacts }) {
   const { id, expectedOnDay } = order;
   return (
-    <div className="stack-tight no-print">
+    <div className={`stack-tight no-print ${styles.deeds}`}>
       <Link href={`/tools/receive?order=${encodeURIComponent(id)}` as Route} prefetch={false}>
         It came: receive it
       </Link>

@@ -8,7 +8,7 @@ import { isEdgeKind } from '@/lib/outlook/edge-histories';
 import { fluidExpiresOnDay } from '@/lib/outlook/plan-facts';
 import type { EdgeFacts } from '@/lib/outlook/shop-facts';
 import type { Part } from '@/lib/shop/part';
-import { ROLE_LABEL } from '@/lib/shop/vocabulary';
+import { CALIBRATED_ROLES, ROLE_LABEL } from '@/lib/shop/vocabulary';
 import { fromMicro } from '@/lib/units/micro';
 import type { CutInHand } from './cut-in-hand';
 
@@ -31,15 +31,30 @@ export function ToolHead({ tool, part, edges, cut, today }: ToolHeadProps) {
         drawing={cut ? <ConnectionEnd connection={cut.connection} pxPerIn={110} /> : undefined}
         cells={cells({ tool, part, edges, today })}
         actions={
-          tool.state === 'scrapped' || tool.state === 'lost' ? undefined : (
-            <Link href={`/plan/what-if?toolId=${encodeURIComponent(tool.id)}` as Route} prefetch={false}>
-              What if it were lost
+          <>
+            <Link href={`/tools/${encodeURIComponent(tool.id)}/card` as Route} prefetch={false}>
+              History card
             </Link>
-          )
+            {isTraced(tool.role) ? (
+              <Link href={`/trace?q=${encodeURIComponent(tool.id)}` as Route} prefetch={false}>
+                Ends made with it
+              </Link>
+            ) : null}
+            {tool.state === 'scrapped' || tool.state === 'lost' ? null : (
+              <Link href={`/plan/what-if?toolId=${encodeURIComponent(tool.id)}` as Route} prefetch={false}>
+                What if it were lost
+              </Link>
+            )}
+          </>
         }
       />
     </>
   );
+}
+
+/** What an end was cut or gauged with. */
+function isTraced(role: ToolRow['role']): boolean {
+  return isEdgeKind(role) || role === 'fluid' || CALIBRATED_ROLES.includes(role);
 }
 
 function cells({ tool, part, edges, today }: Omit<ToolHeadProps, 'cut'>): TitleCell[] {

@@ -13,7 +13,7 @@ interface ReceiptsProps {
 export function ReceiptsPanel({ receipts, today }: ReceiptsProps) {
   if (receipts.length === 0) return null;
   return (
-    <Panel title="What came on it" className="no-print">
+    <Panel title="What came on it">
       <Table
         caption="Pieces that came on this order"
         rows={receipts}
@@ -35,7 +35,9 @@ export function ReceiptsPanel({ receipts, today }: ReceiptsProps) {
             key: 'where',
             header: 'At the door',
             cell: ({ quarantine }) =>
-              quarantine === null ? 'taken in' : `▲ into quarantine. ${quarantine} Does not count for the order.`,
+              quarantine === null
+                ? 'taken in'
+                : `▲ into quarantine. ${quarantine} Does not count for the order.`,
           },
         ]}
       />

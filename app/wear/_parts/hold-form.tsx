@@ -1,0 +1,26 @@
+'use client';
+
+import { EntryForm } from '@/app/_shared/form/entry-form';
+import { SubmitButton } from '@/app/_shared/ui';
+import { holdAction } from '../hold-action';
+
+interface Props {
+  readonly toolId: string;
+  readonly reason: string;
+  readonly stamp: { entryId: string; deviceAtMs: number };
+}
+
+/** Sets one tool of a doubtful lot aside, in one press. */
+export function HoldForm({ toolId, reason, stamp }: Props) {
+  return (
+    <EntryForm action={holdAction} stamp={stamp} label={`Set ${toolId} aside`} className="stack-tight">
+      {() => (
+        <>
+          <input type="hidden" name="toolId" value={toolId} />
+          <input type="hidden" name="reason" value={reason} />
+          <SubmitButton tone="quiet">Set it aside</SubmitButton>
+        </>
+      )}
+    </EntryForm>
+  );
+}
