@@ -7,16 +7,16 @@ export const QUANTILE_POINTS = 512;
 const FUTURES_MIN = 8;
 
 /**
- * The ends left in every future, thinned to so many points that stand for equal shares: the (i + ½)/m quantiles of the
- * sorted draws. For a device that must answer without the server.
- * Domain: sorted, at least one draw. Error of a chance read off them: at most 1/m.
+ * The ends left in every future, thinned to so many points that stand for equal shares, each the shortest of its share:
+ * what is read off them never promises more than the draws do. For a device that must answer without the server.
+ * Domain: sorted, at least one draw. A chance read off them is at most 1/m too low, never too high.
  */
 export function thinnedEnds(sortedEnds: ArrayLike<number>, points = QUANTILE_POINTS): number[] {
   const count = sortedEnds.length;
   invariant(count > 0 && points > 0, 'thinnedEnds requires draws and points');
   return Array.from({ length: points }, (_, i) => {
-    const at = Math.min(count - 1, Math.floor(((i + 0.5) / points) * count));
-    return Math.round((sortedEnds[at] as number) * 100) / 100;
+    const at = Math.floor((i / points) * count);
+    return Math.floor((sortedEnds[at] as number) * 100) / 100;
   });
 }
 

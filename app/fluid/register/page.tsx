@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { shopView } from '@/app/_server/outlook';
+import { dayText } from '@/app/_shared/format';
 import { Breadcrumb, Panel, TitleBlock } from '@/app/_shared/ui';
 import { shopBottles } from '@/lib/outlook/fluid-facts';
 import { PrintButton } from '../[id]/label/_parts/print-button';
@@ -19,7 +20,7 @@ export default async function RegisterPage() {
       </div>
       <TitleBlock
         title="Chemical register"
-        lead={`Cutting fluids as of ${facts.today}. What is not written down says so. The safety data sheet rules.`}
+        lead={`Cutting fluids as of ${dayText(facts.today)}. What is not written down says so. The safety data sheet rules.`}
         actions={<PrintButton />}
       />
       <Panel title="Fluids by lot">

@@ -46,7 +46,7 @@ it('falls with the ends asked for, and the sure ends keep their word', () => {
   );
 });
 
-// source: identity. Thinning keeps order, bounds, and every share to within one point.
+// source: identity. Thinning keeps order, and no share is promised that the draws do not hold, nor more than one point held back.
 it('thins without moving a share by more than a point', () => {
   fc.assert(
     fc.property(lives, fc.nat(500), (draws, n) => {
@@ -55,7 +55,8 @@ it('thins without moving a share by more than a point', () => {
       expect([...points].sort((a, b) => a - b)).toEqual(points);
       const share = (values: ArrayLike<number>) =>
         Array.from(values).filter((v) => v >= n).length / values.length;
-      expect(Math.abs(share(points) - share(sorted))).toBeLessThanOrEqual(1 / 128 + 1e-12);
+      expect(share(points)).toBeLessThanOrEqual(share(sorted) + 1e-12);
+      expect(share(points)).toBeGreaterThanOrEqual(share(sorted) - 1 / 128 - 1e-12);
     }),
   );
 });

@@ -35,7 +35,10 @@ export function RegisterTable({
           key: 'sds',
           header: 'Sheet',
           cell: ({ first }) => (
-            <TwoLines first={sdsWords(first.lotFacts)} then={`chlorinated: ${CHLORINATED_WORDS[first.chlorinated]}`} />
+            <TwoLines
+              first={sdsWords(first.lotFacts)}
+              then={`chlorinated: ${CHLORINATED_WORDS[first.chlorinated]}`}
+            />
           ),
         },
         {
@@ -46,8 +49,13 @@ export function RegisterTable({
           ),
         },
         { key: 'much', header: 'Here', numeric: true, cell: (row) => volumeText(row.volumeMl) },
-        { key: 'aid', header: 'First aid', cell: ({ first }) => said(first.lotFacts?.firstAid) },
-        { key: 'disposal', header: 'Disposal', cell: ({ first }) => said(first.lotFacts?.disposal) },
+        {
+          key: 'aid',
+          header: 'First aid, disposal',
+          cell: ({ first }) => (
+            <TwoLines first={said(first.lotFacts?.firstAid)} then={said(first.lotFacts?.disposal)} />
+          ),
+        },
         {
           key: 'review',
           header: 'Review',
@@ -108,10 +116,11 @@ function Hazards({ bottle: { lotFacts: lot } }: { readonly bottle: ShopBottle })
 /** Two facts in one cell, so that the register stays on the sheet. */
 function TwoLines({ first, then }: Record<'first' | 'then', string>) {
   return (
-    <span className="stack-tight">
-      <span>{first}</span>
-      <span>{then}</span>
-    </span>
+    <>
+      {first}
+      <br />
+      {then}
+    </>
   );
 }
 
