@@ -11,7 +11,7 @@ import { findEntryRow } from '../ledger/entry-row';
 import type { Env, Recorded } from '../ledger/ledger';
 import type { Db } from '../open';
 import { findTool } from '../queries/tools';
-import { returnTool } from './issue-tool';
+import { issueTool, returnTool } from './issue-tool';
 import { raiseConflict } from './keep-conflicts';
 import { logCut } from './log-cut';
 import { moveTool } from './move-tool';
@@ -106,6 +106,8 @@ function run(
     const leave = permit(actor, 'log-cut');
     return leave.ok ? logCut(db, leave.value, { ...input, cutAtMs }, env) : leave;
   }
+  if (entry.kind === 'take') return take(db, actor, entry, env);
+  if (entry.kind === 'give-back') return giveBack(db, actor, entry, env);
   return stop(db, actor, entry, env);
 }
 
@@ -114,6 +116,33 @@ function keptMoment(db: Db, { entryId, deviceAtMs }: BenchEntry): number | undef
   const row = findEntryRow(db.$client, entryId);
   if (row?.kind !== 'cut-logged' || row.device_at_ms !== deviceAtMs) return undefined;
   return (JSON.parse(row.payload) as PayloadOf<'cut-logged'>).cutAtMs;
+}
+
+/** A tool taken out of the crib at the bench, by whoever is acting. If somebody else was first, the second becomes a conflict. */
+function take(
+  db: Db,
+  actor: Actor | null,
+  { entryId, deviceAtMs, toolId, jobLineId }: Extract<BenchEntry, { kind: 'take' }>,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const leave = permit(actor, 'issue-tool');
+  if (!leave.ok) return leave;
+  const toPersonId = leave.value.actor.personId;
+  const about = { entryId, deviceAtMs, toolId, reason: '' };
+  return issueTool(db, leave.value, { ...about, toPersonId, jobLineId, bench: '' }, env);
+}
+
+/** A tool given back at the bench. */
+function giveBack(
+  db: Db,
+  actor: Actor | null,
+  { entryId, deviceAtMs, toolId, condition }: Extract<BenchEntry, { kind: 'give-back' }>,
+  env: Env,
+): Result<Recorded, Refusal> {
+  const leave = permit(actor, 'return-tool');
+  return leave.ok
+    ? returnTool(db, leave.value, { entryId, deviceAtMs, toolId, reason: '', condition }, env)
+    : leave;
 }
 
 /** A tool stopped at the bench: it comes back damaged and waits in quarantine, its pieces owed where some broke off. */
@@ -147,6 +176,8 @@ export function benchWords(entry: BenchEntry): string {
   const tool = tidyToolId(entry.toolId);
   if (entry.kind === 'stop')
     return `${tool} stopped: ${(STOPS.find(({ code }) => code === entry.how) ?? STOPS[0]).label.toLowerCase()}`;
+  if (entry.kind === 'take') return `${tool} taken for ${entry.jobLineId}`;
+  if (entry.kind === 'give-back') return `${tool} given back`;
   const line = entry.jobLineId === null ? '' : `, for ${entry.jobLineId}`;
   return `${entry.ends} ends cut with ${tool}, ${entry.goodEnds} good${line}`;
 }

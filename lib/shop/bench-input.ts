@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LogCutInput } from './command-input';
 import { entryIdField, form, listField, measureField, momentField, textField } from './field';
+import { RETURN_CONDITIONS } from './noun';
 
 /** Why somebody stopped: one tap, no blame. Common practice, no source. */
 export const STOPS = [
@@ -23,10 +24,32 @@ const StopEntry = form({
   ),
 });
 
-/** One entry that a bench made, perhaps without network. */
-export const BenchEntrySchema = z.discriminatedUnion('kind', [CutEntry, StopEntry], {
-  error: 'This entry cannot be read.',
+/** Taken out of the crib for a line by whoever stands at the bench. */
+const TakeEntry = form({
+  kind: z.literal('take'),
+  entryId: entryIdField,
+  deviceAtMs: momentField('The device’s clock'),
+  toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.'),
+  jobLineId: textField('The job line', 80).min(1, 'Say which line of which job it is for.'),
 });
+
+/** Given back, in the condition that was tapped. */
+const GiveBackEntry = form({
+  kind: z.literal('give-back'),
+  entryId: entryIdField,
+  deviceAtMs: momentField('The device’s clock'),
+  toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.'),
+  condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
+});
+
+/** One entry that a bench made, perhaps without network. */
+export const BenchEntrySchema = z.discriminatedUnion(
+  'kind',
+  [CutEntry, StopEntry, TakeEntry, GiveBackEntry],
+  {
+    error: 'This entry cannot be read.',
+  },
+);
 export type BenchEntry = z.output<typeof BenchEntrySchema>;
 
 /** What a bench sends: its entries in the order in which they were made, and how far its clock is off. */

@@ -117,6 +117,7 @@ export const IssueSchema = form({
   shown: ShownSchema.optional(),
 });
 export const RETURN_CONDITIONS = ['ok', 'dull', 'damaged', 'unsure'] as const;
+export type ReturnCondition = (typeof RETURN_CONDITIONS)[number];
 export const ReturnSchema = form({
   condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
   /** Something broke off: its pieces are to be accounted for. Absent where nothing did. */

@@ -103,3 +103,8 @@ export async function takeFromOutbox(entryIds: readonly string[], session: Bench
   await tx.done;
   return true;
 }
+
+/** Adds something to what waits to be sent, beside the work in hand. */
+export async function addToOutbox(waiting: Waiting): Promise<void> {
+  await (await benchDb()).add('outbox', waiting);
+}

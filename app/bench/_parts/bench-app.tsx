@@ -1,7 +1,9 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import { newDeviceId } from '@/app/_shared/form/device-id';
 import { tidyToolId, toolKey } from '@/lib/shop/tool-id';
+import { addToOutbox } from '../_offline/bench-store';
 import { registerWorker } from '../_offline/register-worker';
 import { useBench } from '../_offline/use-bench';
 import styles from './bench.module.css';
@@ -52,7 +54,20 @@ export function BenchApp({ personName }: { readonly personName: string | null })
     setStranger(tidyToolId(typed));
   };
   const line = lines.find(({ id }) => id === lineId);
-  const scanBox = <BenchScan onScan={scan} stranger={stranger} lineId={line?.id} />;
+  const take = async (toolId: string, forLineId: string) => {
+    const entry = { kind: 'take', toolId, jobLineId: forLineId } as const;
+    const stamp = { entryId: newDeviceId(), deviceAtMs: Date.now() };
+    await addToOutbox({ entry: { ...entry, ...stamp }, heldUntilMs: 0 });
+    setStranger(undefined);
+    await bench.sync();
+  };
+  const scanBox = (
+    <BenchScan
+      onScan={scan}
+      onTake={(toolId, id) => void take(toolId, id)}
+      {...{ stranger, lineId: line?.id }}
+    />
+  );
   return (
     <div className={line === undefined ? styles.page : `${styles.page} bench-work`}>
       {line === undefined ? <h1 className={styles.title}>Bench</h1> : null}

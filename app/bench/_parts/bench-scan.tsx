@@ -7,6 +7,8 @@ import styles from './bench.module.css';
 
 interface BenchScanProps {
   readonly onScan: (typed: string) => void;
+  /** Takes a tool out of the crib for the line in hand; without network it is sent later. */
+  readonly onTake: (toolId: string, lineId: string) => void;
   /** What was scanned last and is not out for any work kept here. */
   readonly stranger: string | undefined;
   /** The line in hand, for which a stranger is looked up. */
@@ -14,7 +16,7 @@ interface BenchScanProps {
 }
 
 /** Scan or type any tool: one that is out opens its work, any other its own page with the verdict for the line in hand. */
-export function BenchScan({ onScan, stranger, lineId }: BenchScanProps) {
+export function BenchScan({ onScan, onTake, stranger, lineId }: BenchScanProps) {
   const scanner = useScanner(onScan, false);
   return (
     <form
@@ -50,6 +52,9 @@ export function BenchScan({ onScan, stranger, lineId }: BenchScanProps) {
           <p>
             <b>{stranger}</b> is not out for any work that this device knows.
           </p>
+          {lineId === undefined ? null : (
+            <Button onClick={() => onTake(stranger, lineId)}>Take {stranger} for this work</Button>
+          )}
           <a className={styles.link} href={toolAddress(stranger, lineId)}>
             {lineId === undefined ? `Look up ${stranger}` : `See ${stranger} for this work`}
           </a>

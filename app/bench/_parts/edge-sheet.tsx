@@ -3,12 +3,14 @@
 import type { BenchEdge, BenchLine } from '@/lib/bench/bench-snapshot';
 import type { BenchPress } from '@/lib/bench/bench-tally';
 import type { Stop } from '@/lib/shop/bench-input';
+import type { ReturnCondition } from '@/lib/shop/noun';
 import { CountPad } from './count-pad';
+import { GiveBackSheet } from './give-back-sheet';
 import { RejectSheet } from './reject-sheet';
 import { StopSheet } from './stop-sheet';
 import { TurnCounter } from './turn-counter';
 
-export type Sheet = 'count' | 'reject' | 'stop' | 'turns' | 'finish';
+export type Sheet = 'count' | 'reject' | 'stop' | 'turns' | 'back' | 'finish';
 
 interface EdgeSheetProps {
   readonly sheet: Sheet;
@@ -17,10 +19,11 @@ interface EdgeSheetProps {
   readonly onSheet: (sheet: Sheet) => void;
   readonly onPress: (press: BenchPress) => void;
   readonly onStop: (how: Stop) => void;
+  readonly onGiveBack: (condition: ReturnCondition) => void;
 }
 
 /** What lies under the thumb for the edge in hand: the counts, or the question that one of them has opened. */
-export function EdgeSheet({ sheet, line, edge, onSheet, onPress, onStop }: EdgeSheetProps) {
+export function EdgeSheet({ sheet, line, edge, onSheet, onPress, onStop, onGiveBack }: EdgeSheetProps) {
   const { toolId, operation } = edge;
   const back = () => onSheet('count');
   if (sheet === 'count') return <CountPad edge={edge} onPress={onPress} onSheet={onSheet} />;
@@ -42,6 +45,17 @@ export function EdgeSheet({ sheet, line, edge, onSheet, onPress, onStop }: EdgeS
         onBack={back}
         onStop={(how) => {
           onStop(how);
+          back();
+        }}
+      />
+    );
+  if (sheet === 'back')
+    return (
+      <GiveBackSheet
+        toolId={toolId}
+        onBack={back}
+        onCondition={(condition) => {
+          onGiveBack(condition);
           back();
         }}
       />

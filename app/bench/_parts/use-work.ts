@@ -6,6 +6,7 @@ import type { BenchLine } from '@/lib/bench/bench-snapshot';
 import { type BenchPress, type BenchTally, benchTallies } from '@/lib/bench/bench-tally';
 import type { CountedEnds } from '@/lib/bench/edge-answer';
 import { type BenchEntry, BenchEntrySchema, type Stop } from '@/lib/shop/bench-input';
+import type { ReturnCondition } from '@/lib/shop/noun';
 import type { BenchState } from '../_offline/bench-store';
 import { keepSession, moveToOutbox, takeFromOutbox } from '../_offline/bench-store';
 import type { Bench } from '../_offline/use-bench';
@@ -28,6 +29,7 @@ export interface Work {
   readonly countedOn: (toolId: string) => readonly CountedEnds[];
   readonly press: (press: BenchPress) => Promise<void>;
   readonly stop: (toolId: string, how: Stop) => Promise<void>;
+  readonly giveBack: (toolId: string, condition: ReturnCondition) => Promise<void>;
   readonly finish: (tallies: readonly BenchTally[]) => Promise<void>;
 }
 
@@ -99,6 +101,15 @@ export function useWork(bench: Bench, state: BenchState, line: BenchLine): Work 
       };
       const left = latest.current.filter((press) => press.toolId !== toolId);
       await hand([...mine.map((tally) => cutEntry(tally, line)), stopped], left, `${toolId} stopped`);
+    },
+    giveBack: async (toolId, condition) => {
+      const mine = benchTallies(latest.current).filter((tally) => tally.toolId === toolId);
+      const back: BenchEntry = {
+        ...{ kind: 'give-back', toolId, condition },
+        ...{ entryId: newDeviceId(), deviceAtMs: Date.now() },
+      };
+      const left = latest.current.filter((press) => press.toolId !== toolId);
+      await hand([...mine.map((tally) => cutEntry(tally, line)), back], left, `${toolId} given back`);
     },
     finish: async (tallies) => {
       const entries = tallies.filter(({ ends }) => ends > 0).map((tally) => cutEntry(tally, line));

@@ -68,7 +68,13 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
         }}
       />
       {edge === undefined || answer === undefined ? (
-        <NoEdge line={line} operation={operation} />
+        <NoEdge
+          line={line}
+          operation={operation}
+          taken={state.outbox.flatMap(({ entry }) =>
+            entry.kind === 'take' && entry.jobLineId === line.id ? [entry.toolId] : [],
+          )}
+        />
       ) : (
         <EdgeCard
           line={line}
@@ -89,6 +95,7 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
           onSheet={setSheet}
           onPress={(press) => void work.press(press)}
           onStop={(how) => void work.stop(edge.toolId, how)}
+          onGiveBack={(condition) => void work.giveBack(edge.toolId, condition)}
         />
       )}
       {sheet === 'finish' ? (
@@ -106,6 +113,7 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
             Finish
           </Button>
           <Button onClick={onLeave}>Other work</Button>
+          {edge === undefined ? null : <Button onClick={() => setSheet('back')}>Give it back</Button>}
           <a className={styles.link} href={`/accept/${encodeURIComponent(line.id)}`}>
             Gauge and accept
           </a>
@@ -117,7 +125,23 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
   );
 }
 
-function NoEdge({ line, operation }: { readonly line: BenchLine; readonly operation: CutOperation }) {
+function NoEdge({
+  line,
+  operation,
+  taken,
+}: {
+  readonly line: BenchLine;
+  readonly operation: CutOperation;
+  /** Taken here and not sent yet: its figures come with the network. */
+  readonly taken: readonly string[];
+}) {
+  if (taken.length > 0)
+    return (
+      <p role="status" className={styles.none}>
+        {taken.join(', ')} taken for this work. What it has left shows here as soon as there is network; look
+        at the edge and go by the gauges until then.
+      </p>
+    );
   return (
     <div role="alert" className={styles.none}>
       <p>No {operation === 'cone' ? 'blade' : 'die'} is out for this line.</p>

@@ -167,3 +167,27 @@ it('what cannot be read is kept too, so that it does not hold up what comes afte
   );
   expect(sentence(take(null))).toMatch(/no ID of its own/);
 });
+
+// source: hand. First come, first served; the second is told so and keeps a conflict, and nobody holds the tool twice.
+it('a tool is taken and given back at the bench; taken by two, the second becomes a conflict', () => {
+  receive(db, 'D-56-02', DIE);
+  const taking = (over: object = {}) =>
+    BenchEntrySchema.parse({ kind: 'take', toolId: 'd-56-o2', jobLineId: 'J-1.1', ...entered(), ...over });
+  const first = taking();
+  expect(must(take(first)).outcome).toBe('recorded');
+  expect(row(db, 'tool', 'id', 'D-56-02')).toMatchObject({ state: 'issued', holder_id: 'ash' });
+  expect(must(take(first)).outcome).toBe('already');
+  expect(must(take(taking()))).toMatchObject({
+    outcome: 'conflict',
+    sentence: 'D-56-02 is with Ash Moor, for J-1.1; it must come back before it can be issued again.',
+  });
+  expect(listOpenConflicts(db)).toMatchObject([{ what: 'D-56-O2 taken for J-1.1' }]);
+  const back = BenchEntrySchema.parse({
+    ...{ kind: 'give-back', toolId: 'D-56-02', condition: 'dull' },
+    ...entered(),
+  });
+  expect(must(take(back)).outcome).toBe('recorded');
+  expect(row(db, 'tool', 'id', 'D-56-02')).toMatchObject({ state: 'quarantined', holder_id: null });
+  expect(must(take(back)).outcome).toBe('already');
+  replayedEqualsKept(db);
+});
