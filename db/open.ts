@@ -15,7 +15,7 @@ export function openDb(source: string | Buffer): Db {
   const client = new SqliteDatabase(source);
   try {
     client.pragma('busy_timeout = 5000');
-    client.pragma('journal_mode = WAL');
+    inTurn(() => client.pragma('journal_mode = WAL'));
     client.pragma('synchronous = FULL');
     client.pragma('foreign_keys = ON');
     client.pragma('trusted_schema = OFF');
@@ -26,4 +26,24 @@ export function openDb(source: string | Buffer): Db {
     throw error;
   }
   return drizzle({ client, schema });
+}
+
+const PATIENCE_MS = 5000;
+const PAUSE_MS = 20;
+
+/**
+ * Two processes may open a new file at one moment. The driver waits its turn for everything but the change of the journal,
+ * which answers "locked" at once: so it is asked again until the other is done, as long as the driver would wait.
+ */
+function inTurn(ask: () => void): void {
+  const pause = new Int32Array(new SharedArrayBuffer(4));
+  for (let waitedMs = 0; ; waitedMs += PAUSE_MS) {
+    try {
+      return ask();
+    } catch (error) {
+      const isLocked = error instanceof SqliteDatabase.SqliteError && error.code.startsWith('SQLITE_BUSY');
+      if (!isLocked || waitedMs >= PATIENCE_MS) throw error;
+      Atomics.wait(pause, 0, 0, PAUSE_MS);
+    }
+  }
 }

@@ -18,6 +18,10 @@ const pictures = {
   today: { open: (page) => page.goto('/'), heightPx: 1230 },
   tool: { open: (page) => page.goto('/tools/D-38-11') },
   plan: { open: (page) => page.goto('/plan'), from: 'Cannot make now' },
+  kit: { open: (page) => page.goto('/crib/issue/J-088.1') },
+  orders: { open: (page) => page.goto('/plan/orders') },
+  replace: { open: (page) => page.goto('/plan/replace') },
+  gauge: { open: (page) => page.goto('/gauges/G-38-GO-1') },
   size: { open: (page) => page.goto('/sizes'), from: /9 sixteenths.*medium/ },
   import: { open: checkJobs, from: 'Jobs from jobs.csv' },
 };
