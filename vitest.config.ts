@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 
+const PURE = ['tests/lib/**/*.test.ts'];
+
 export default defineConfig({
   resolve: {
     alias: [
@@ -11,9 +13,19 @@ export default defineConfig({
     ],
   },
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    exclude: ['tests/app/browser/**', 'tests/faults/start.test.ts', 'node_modules/**'],
     setupFiles: ['tests/support/setup.ts'],
     testTimeout: 90_000,
+    projects: [
+      // lib is pure: its tests share one world, and the modules are loaded once instead of once a file.
+      { extends: true, test: { name: 'lib', include: PURE, isolate: false } },
+      {
+        extends: true,
+        test: {
+          name: 'shop',
+          include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+          exclude: [...PURE, 'tests/app/browser/**', 'tests/faults/start.test.ts', 'node_modules/**'],
+        },
+      },
+    ],
   },
 });

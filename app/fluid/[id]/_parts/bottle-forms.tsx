@@ -182,6 +182,7 @@ export function DisposeForm({ toolId, stamp, today, levelMl }: About & { readonl
               error={fieldError(state, 'transferNote')}
             />
             <NumberField
+              id="dispose-volume"
               name="volumeMl"
               label="What was left"
               entry="decimal"
