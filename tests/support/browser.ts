@@ -48,15 +48,22 @@ export async function watchedPage(context: BrowserContext): Promise<{ page: Page
   return { page, faults };
 }
 
-/** The accessibility violations of the page as it stands, one line each. Content security policy does not bind this call. */
-export async function axeViolations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
+/**
+ * The accessibility violations of the page as it stands, one line each; `rules` asks for these only. Content security
+ * policy does not bind this call.
+ */
+export async function axeViolations(page: Page, rules?: string[]): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axeSource);
+  return page.evaluate(async (values) => {
     const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    const { violations, passes } = await axe.run(document, { resultTypes: ['violations'] });
+    const runOnly = values && { type: 'rule' as const, values };
+    const { violations, passes } = await axe.run(document, {
+      resultTypes: ['violations'],
+      ...(runOnly && { runOnly }),
+    });
     if (violations.length + passes.length === 0) throw new Error('axe checked nothing');
     return violations.map(
       ({ id, help, nodes }) => `${id}: ${help} at ${nodes.map((node) => node.target).join(', ')}`,
     );
-  });
+  }, rules);
 }

@@ -1,7 +1,8 @@
 import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -27,7 +28,7 @@ async function acceptOne(entry: Locator): Promise<void> {
 
 it('accepts three ends at the vise on a phone, sees why a fourth is refused, and takes that back', async () => {
   const tech = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Tech-2',
     device: viewports.phone,
   });
@@ -71,7 +72,7 @@ it('accepts three ends at the vise on a phone, sees why a fourth is refused, and
 });
 
 it('a ring that failed its calibration: recall opened, every end decided about, closed', async () => {
-  const person = await sitDown(browser, { address: inject('address'), name: 'Quality-1' });
+  const person = await sitDown(browser, { address: shopAddress(), name: 'Quality-1' });
   const { page, form, panel } = person;
   await page.goto('/accept/J-093.1');
   await acceptOne(form('Accept ends'));
@@ -111,7 +112,7 @@ it('a ring that failed its calibration: recall opened, every end decided about, 
 
 it('an end accepted with nothing recorded is gauged again now', async () => {
   const tech = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Tech-5',
     device: viewports.phone,
   });

@@ -1,7 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, type Person, scan, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let crib: Person;
@@ -9,7 +10,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
 });
 beforeEach(async () => {
-  crib = await sitDown(browser, { address: inject('address'), name: 'Crib-1', device: viewports.tablet });
+  crib = await sitDown(browser, { address: shopAddress(), name: 'Crib-1', device: viewports.tablet });
 });
 afterEach(async () => {
   expect(crib.faults).toEqual([]);
@@ -52,7 +53,7 @@ it('sees stock by size and service, with what is in the crib, issued, away and s
 it('issues a tool for a job; a second tablet that still shows it in the crib is told who has it', async () => {
   const { page } = crib;
   const other = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Crib-2',
     device: viewports.tablet,
   });

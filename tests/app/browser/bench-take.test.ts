@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 import { targetFaults } from '../../support/targets';
 
 let browser: Browser;
@@ -13,7 +14,7 @@ afterAll(() => browser.close());
 // source: hand. Taken without network it is still in the crib by the record; with network it is out, then given back.
 it('Q34: a die is taken for the work in hand without network, and given back', async () => {
   const tech = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Tech-3',
     device: viewports.phone,
   });

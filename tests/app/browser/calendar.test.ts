@@ -1,8 +1,9 @@
 import ICAL from 'ical.js';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser } from '../../support/browser';
 import { sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -21,9 +22,9 @@ async function eventsOf(address: string): Promise<ICAL.Event[]> {
 
 // source: other-software. ical.js reads the feed; RFC 5545 §3.6.1: an all-day event ends on the day after, exclusive.
 it('the feed is read by another program: all-day events, each once, the same days as the page shows', async () => {
-  const lead = await sitDown(browser, { address: inject('address'), name: 'Lead-1' });
+  const lead = await sitDown(browser, { address: shopAddress(), name: 'Lead-1' });
   const { page, panel } = lead;
-  const events = await eventsOf(`${inject('address')}/calendar/feed.ics?kind=calibration`);
+  const events = await eventsOf(`${shopAddress()}/calendar/feed.ics?kind=calibration`);
   expect(events.length).toBeGreaterThan(0);
   expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
   for (const { startDate, endDate } of events) {
@@ -42,7 +43,7 @@ it('the feed is read by another program: all-day events, each once, the same day
 });
 
 it('the feed of everything holds more than the feed of one kind, and a kind that there is not asks for all', async () => {
-  const feed = `${inject('address')}/calendar/feed.ics`;
+  const feed = `${shopAddress()}/calendar/feed.ics`;
   const [all, calibrations, unknown] = await Promise.all(
     ['', '?kind=calibration', '?kind=nothing'].map((query) => eventsOf(`${feed}${query}`)),
   );

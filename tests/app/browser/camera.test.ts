@@ -2,10 +2,11 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { axeViolations, launchBrowser, viewports } from '../../support/browser';
 import { cameraFilm } from '../../support/fake-camera';
 import { type Person, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let dir: string;
 let browser: Browser;
@@ -21,7 +22,7 @@ beforeAll(async () => {
   ]);
 });
 beforeEach(async () => {
-  tech = await sitDown(browser, { address: inject('address'), name: 'Tech-1', device: viewports.phone });
+  tech = await sitDown(browser, { address: shopAddress(), name: 'Tech-1', device: viewports.phone });
 });
 afterEach(() => tech.leave());
 afterAll(async () => {

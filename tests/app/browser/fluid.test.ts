@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -12,7 +13,7 @@ afterAll(() => browser.close());
 // source: hand. The demo shop: F-L04 is the oil that runs out first; F-L02 was opened 14 months ago and keeps 12.
 it('Q8: the bottle to take first is named with why not another; the old one is barred, and a technician may not extend it', async () => {
   const tech = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Tech-2',
     device: viewports.tablet,
   });
@@ -47,7 +48,7 @@ it('Q8: the bottle to take first is named with why not another; the old one is b
 
 // source: hand. A bottle is opened once: after that its opened life runs, and the form to open it is gone.
 it('the attendant opens a bottle, and it is out of the running for titanium while its chlorine is not known', async () => {
-  const crib = await sitDown(browser, { address: inject('address'), name: 'Crib-1' });
+  const crib = await sitDown(browser, { address: shopAddress(), name: 'Crib-1' });
   const { page, panel, form } = crib;
   await page.goto('/fluid/F-L07');
   await form('Open').getByRole('button', { name: 'Mark as opened' }).click();

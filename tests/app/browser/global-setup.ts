@@ -6,21 +6,31 @@ import { startServer } from '../../support/server';
 
 declare module 'vitest' {
   export interface ProvidedContext {
-    /** Where the demo shop is served for the browser tests, e.g. http://127.0.0.1:40123 */
-    address: string;
-    /** The data folder of that server. */
-    dataDir: string;
+    /** Where the demo shops are served, one for each worker. */
+    addresses: readonly string[];
   }
 }
 
-/** One server on the demo shop for all browser tests, in a data folder of its own, gone afterwards. */
+/** A server on the demo shop for each worker, in a data folder of its own, gone afterwards. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  const shops = await Promise.all(Array.from({ length: project.config.maxWorkers }, demoShop));
+  project.provide(
+    'addresses',
+    shops.map(({ address }) => address),
+  );
+  return async () => {
+    await Promise.all(shops.map(({ stop }) => stop()));
+  };
+}
+
+async function demoShop() {
   const dataDir = mkdtempSync(join(tmpdir(), 'edgekeep-browser-'));
   const server = await startServer({ dataDir });
-  project.provide('address', server.address);
-  project.provide('dataDir', dataDir);
-  return async () => {
-    await server.stop();
-    rmSync(dataDir, { recursive: true, force: true });
+  return {
+    address: server.address,
+    stop: async () => {
+      await server.stop();
+      rmSync(dataDir, { recursive: true, force: true });
+    },
   };
 }

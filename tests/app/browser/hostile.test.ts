@@ -1,15 +1,16 @@
 import { request } from 'node:http';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { addDays } from '@/lib/calendar';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, type Person, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let person: Person;
 beforeAll(async () => {
   browser = await launchBrowser();
-  person = await sitDown(browser, { address: inject('address'), name: 'Quality-1' });
+  person = await sitDown(browser, { address: shopAddress(), name: 'Quality-1' });
 });
 afterAll(() => browser.close());
 
@@ -18,7 +19,7 @@ async function fieldsOf(address: string, label: string, filled: Record<string, s
   const context = await browser.newContext({
     ...viewports.desktop,
     javaScriptEnabled: false,
-    baseURL: inject('address'),
+    baseURL: shopAddress(),
   });
   const page = await context.newPage();
   await page.goto('/who');
@@ -35,7 +36,7 @@ async function fieldsOf(address: string, label: string, filled: Record<string, s
 function post(address: string, fields: readonly [string, string][], headers: Record<string, string>) {
   const body = new FormData();
   for (const [name, value] of fields) body.append(name, value);
-  return fetch(`${inject('address')}${address}`, { method: 'POST', body, headers, redirect: 'manual' });
+  return fetch(`${shopAddress()}${address}`, { method: 'POST', body, headers, redirect: 'manual' });
 }
 
 async function history(page: Page, id: string): Promise<string> {
@@ -51,14 +52,14 @@ it('refuses an entry that another site sends for the person, and takes the same 
   });
   expect(foreign.status).toBeGreaterThanOrEqual(400);
   expect(await history(person.page, 'B-75-04')).not.toContain('FOREIGN-1');
-  const own = await post('/tools/B-75-04', fields, { cookie: cookies, origin: inject('address') });
+  const own = await post('/tools/B-75-04', fields, { cookie: cookies, origin: shopAddress() });
   expect(own.status).toBeLessThan(400);
   expect(await history(person.page, 'B-75-04')).toContain('FOREIGN-1');
 });
 
 it('asks who is acting before anything is written', async () => {
   const { fields } = await fieldsOf('/tools/B-75-04', 'Log cones', { ends: '2', heat: 'NOBODY-1' });
-  const answer = await post('/tools/B-75-04', fields, { origin: inject('address') });
+  const answer = await post('/tools/B-75-04', fields, { origin: shopAddress() });
   expect(await answer.text()).toMatch(/name/);
   expect(await history(person.page, 'B-75-04')).not.toContain('NOBODY-1');
 });
@@ -170,7 +171,7 @@ it('refuses an ID that cannot be marked even when the field lets it through', as
 
 /** The status of a path sent exactly as written, which no browser would. */
 function rawStatus(path: string): Promise<number> {
-  const { hostname, port } = new URL(inject('address'));
+  const { hostname, port } = new URL(shopAddress());
   return new Promise((resolve, reject) => {
     request({ hostname, port, path }, (answer) => {
       answer.resume();
@@ -209,6 +210,6 @@ it.each([
   '/tools/D-56-14?line=nothing&ends=-5',
   '/tools?size=constructor&kind=__proto__',
 ])('serves %s all the same', async (path) => {
-  const answer = await fetch(`${inject('address')}${path}`);
+  const answer = await fetch(`${shopAddress()}${path}`);
   expect(answer.status).toBe(200);
 });

@@ -1,8 +1,9 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, type Person, sitDown } from '../../support/person';
 import { readCodes } from '../../support/read-code';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let crib: Person;
@@ -11,7 +12,7 @@ beforeAll(async () => {
 });
 beforeEach(async () => {
   const device = { ...viewports.desktop, deviceScaleFactor: 3 };
-  crib = await sitDown(browser, { address: inject('address'), name: 'Crib-1', device });
+  crib = await sitDown(browser, { address: shopAddress(), name: 'Crib-1', device });
 });
 afterEach(async () => {
   expect(crib.faults).toEqual([]);

@@ -1,9 +1,10 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { dayText, inDays } from '@/app/_shared/format';
 import { addDays } from '@/lib/calendar';
 import { launchBrowser } from '../../support/browser';
 import { choose, type Person, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let lead: Person;
@@ -11,7 +12,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
 });
 beforeEach(async () => {
-  lead = await sitDown(browser, { address: inject('address'), name: 'Lead-1' });
+  lead = await sitDown(browser, { address: shopAddress(), name: 'Lead-1' });
 });
 afterEach(async () => {
   expect(lead.faults).toEqual([]);

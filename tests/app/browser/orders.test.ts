@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser } from '../../support/browser';
 import { sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -11,7 +12,7 @@ afterAll(() => browser.close());
 
 // source: hand. Three are drafted and placed; one comes without its certificate: two to come, and that one may not be issued.
 it('an order: drafted, approved, placed, received in part, and one piece into quarantine for want of a certificate', async () => {
-  const lead = await sitDown(browser, { address: inject('address'), name: 'Lead-1' });
+  const lead = await sitDown(browser, { address: shopAddress(), name: 'Lead-1' });
   const { page, form, panel } = lead;
   await page.goto('/plan/orders?weeks=26');
   const toPlace = form('Orders to place');

@@ -1,6 +1,7 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { axeViolations, launchBrowser, viewports, watchedPage } from '../../support/browser';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -13,7 +14,7 @@ const sizes = Object.entries(viewports);
 it.each(sizes)('the first page loads without a fault and is accessible on a %s', async (_name, size) => {
   const context = await browser.newContext(size);
   const { page, faults } = await watchedPage(context);
-  await page.goto(inject('address'), { waitUntil: 'networkidle' });
+  await page.goto(shopAddress(), { waitUntil: 'networkidle' });
   expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
   expect(await axeViolations(page)).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
@@ -22,7 +23,7 @@ it.each(sizes)('the first page loads without a fault and is accessible on a %s',
 });
 
 it('scripts run only with the nonce of their own answer, and nothing comes from other hosts', async () => {
-  const [one, two] = await Promise.all([fetch(inject('address')), fetch(inject('address'))]);
+  const [one, two] = await Promise.all([fetch(shopAddress()), fetch(shopAddress())]);
   const policies = [one, two].map((answer) => answer.headers.get('content-security-policy') ?? '');
   const nonces = policies.map(
     (policy) => /script-src 'self' 'nonce-([^']+)' 'strict-dynamic';/.exec(policy)?.[1],
@@ -51,7 +52,7 @@ it.each([
 ])('a planted script %s', async (_name, bypassCSP) => {
   const context = await browser.newContext({ ...viewports.desktop, bypassCSP });
   const page = await context.newPage();
-  await page.goto(inject('address'));
+  await page.goto(shopAddress());
   await page.evaluate(() => {
     document.body.setAttribute('onclick', 'window.planted = true');
     document.body.click();
@@ -63,7 +64,7 @@ it.each([
 it('an address that leads nowhere gives a page of its own, without script faults', async () => {
   const context = await browser.newContext(viewports.desktop);
   const { page, faults } = await watchedPage(context);
-  const answer = await page.goto(`${inject('address')}/nowhere/at/all`, { waitUntil: 'networkidle' });
+  const answer = await page.goto(`${shopAddress()}/nowhere/at/all`, { waitUntil: 'networkidle' });
   expect(answer?.status()).toBe(404);
   expect(faults.filter((fault) => !fault.includes('404'))).toEqual([]);
   await context.close();

@@ -1,7 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, type Person, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let tech: Person;
@@ -9,7 +10,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
 });
 beforeEach(async () => {
-  tech = await sitDown(browser, { address: inject('address'), name: 'Tech-1', device: viewports.phone });
+  tech = await sitDown(browser, { address: shopAddress(), name: 'Tech-1', device: viewports.phone });
 });
 afterEach(async () => {
   expect(tech.faults).toEqual([]);

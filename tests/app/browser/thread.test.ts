@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
 import { choose, type Person, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let quality: Person;
@@ -10,7 +11,7 @@ beforeAll(async () => {
 });
 beforeEach(async () => {
   quality = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Quality-1',
     device: viewports.phone,
   });

@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { axeViolations, launchBrowser, viewports } from '../../support/browser';
 import { sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -18,7 +19,7 @@ function pagesOf(pdf: Buffer): number {
 // source: hand. The auditor’s question, asked once in the find box, answered on one sheet.
 it('Q31: end 2 of spool S-18: one search, under ninety seconds, one page of A4', async () => {
   const person = await sitDown(browser, {
-    address: inject('address'),
+    address: shopAddress(),
     name: 'Quality-1',
     device: viewports.desktop,
   });
@@ -46,7 +47,7 @@ it('Q31: end 2 of spool S-18: one search, under ninety seconds, one page of A4',
 
 // source: hand. A die adjusted twice: its whole life, on one sheet.
 it('Q30: the history card of a die that was adjusted prints on one page', async () => {
-  const person = await sitDown(browser, { address: inject('address'), name: 'Lead-1' });
+  const person = await sitDown(browser, { address: shopAddress(), name: 'Lead-1' });
   const { page, panel } = person;
   await page.goto('/tools/D-25-07/card');
   expect(await panel('Edges').textContent()).toMatch(/closed a touch.*closed a touch/);

@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('../../../', import.meta.url));
 
-/** Tests on the built program: the browser tests and those of starting and stopping. One at a time. */
+/** Tests on the built program: the browser tests and those of starting and stopping. Two files at a time, each worker with a demo shop of its own. */
 export default defineConfig({
   root,
   resolve: {
@@ -16,8 +16,7 @@ export default defineConfig({
     include: ['tests/app/browser/**/*.test.ts', 'tests/faults/start.test.ts'],
     setupFiles: ['tests/support/setup.ts'],
     globalSetup: ['tests/app/browser/global-setup.ts'],
-    fileParallelism: false,
-    maxWorkers: 1,
+    maxWorkers: 2,
     testTimeout: 120_000,
     hookTimeout: 120_000,
   },

@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { launchBrowser } from '../../support/browser';
 import { type Person, sitDown } from '../../support/person';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let lead: Person;
@@ -9,7 +10,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
 });
 beforeEach(async () => {
-  lead = await sitDown(browser, { address: inject('address'), name: 'Lead-1' });
+  lead = await sitDown(browser, { address: shopAddress(), name: 'Lead-1' });
 });
 afterEach(async () => {
   expect(lead.faults).toEqual([]);

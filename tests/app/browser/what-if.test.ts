@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser, viewports } from '../../support/browser';
+import { shopAddress } from '../../support/shop-address';
 
 let browser: Browser;
 let context: BrowserContext;
@@ -10,7 +11,7 @@ beforeAll(async () => {
   context = await browser.newContext({
     ...viewports.tablet,
     javaScriptEnabled: false,
-    baseURL: inject('address'),
+    baseURL: shopAddress(),
   });
   context.setDefaultTimeout(15_000);
   page = await context.newPage();
