@@ -24,10 +24,23 @@ const CLOCK_SLACK_MS = 2000;
 const HELD_MAX_MS = 120_000;
 
 let running: Promise<SyncResult> | undefined;
+let next: Promise<SyncResult> | undefined;
 
-/** One round: what waits is sent in order, then the shop's lines are fetched anew. Rounds never overlap on a device. */
+/**
+ * One round: what waits is sent in order, then the shop's lines are fetched anew. Rounds never overlap on a device; who
+ * asks while one is under way gets the one after it, which knows what has happened since.
+ */
 export function syncBench(): Promise<SyncResult> {
-  running ??= round().finally(() => {
+  if (running === undefined) return start();
+  next ??= running.then(() => {
+    next = undefined;
+    return syncBench();
+  });
+  return next;
+}
+
+function start(): Promise<SyncResult> {
+  running = round().finally(() => {
     running = undefined;
   });
   return running;
@@ -61,6 +74,7 @@ async function sendWaiting(): Promise<{ conflicts: string[]; needsName: boolean 
       ...answers.filter(({ outcome }) => outcome === 'conflict').map(({ sentence }) => sentence),
     );
     if (refused !== null) return { conflicts, needsName: refused.code === 'who' };
+    if (answers.length === 0) return { conflicts, needsName: false };
   }
 }
 

@@ -45,11 +45,13 @@ export function useBench(): Bench {
     const timer = setInterval(sync, ROUND_MS);
     const now = () => void sync();
     addEventListener('online', now);
+    addEventListener('offline', now);
     addEventListener('focus', now);
     return () => {
       alive.current = false;
       clearInterval(timer);
       removeEventListener('online', now);
+      removeEventListener('offline', now);
       removeEventListener('focus', now);
     };
   }, [reread, sync]);

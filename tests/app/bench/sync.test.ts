@@ -42,3 +42,27 @@ it('loses nothing without network, nor where the server stops half way', async (
   }));
   expect(await syncBench()).toMatchObject({ reached: true });
 });
+
+// source: hand. Whoever asks during a round gets one of their own after it, all who asked the same one; never two at a time.
+it('answers those who ask during a round with the round after it', async () => {
+  let open = 0;
+  let most = 0;
+  let rounds = 0;
+  let reached = true;
+  vi.stubGlobal('fetch', async () => {
+    open += 1;
+    rounds += 1;
+    most = Math.max(most, open);
+    await new Promise((wait) => setTimeout(wait, 20));
+    open -= 1;
+    if (!reached) throw new TypeError('no network');
+    return Response.json({ asOfMs: 0, nowMs: Date.now(), answers: [], refused: null });
+  });
+  await moveToOutbox(line, []);
+  const first = syncBench();
+  const [second, third] = [syncBench(), syncBench()];
+  expect((await first).reached).toBe(true);
+  reached = false;
+  expect([(await second).reached, (await third).reached]).toEqual([false, false]);
+  expect([most, rounds]).toEqual([1, 2]);
+});
