@@ -8,12 +8,13 @@ import {
 } from '@/lib/shop/recall';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
 import { count } from '../format';
+import { payloadDay } from './payload-day';
 
 type Payload = EntryView['payload'];
 
 /** What the entries about accepted ends and recalls say, in shop words. */
 export const ACCEPTANCE_WORDS: Readonly<Record<string, (payload: Payload) => string>> = {
-  'job-shipped': (p) => `left the house on ${p.onDay}`,
+  'job-shipped': (p) => `left the house on ${payloadDay(p.onDay)}`,
   'ends-accepted': looked,
   'recall-opened': (p) =>
     `recall opened: ${p.gaugeId} ${RECALL_CAUSE_LABEL[p.cause as RecallCause] ?? 'found out'}, ${suspectEnds(p)} to look at`,

@@ -7,6 +7,7 @@ import { END_CAUSES, ROLE_LABEL, type Role, TOOL_STATE_LABEL, type ToolState } f
 import { count } from '../format';
 import { ACCEPTANCE_WORDS } from './acceptance-words';
 import { findingWords } from './finding-words';
+import { payloadDay } from './payload-day';
 
 /** Names that an entry's words need: people, sizes and materials by key. */
 export interface Names {
@@ -33,7 +34,7 @@ const WORDS: Record<string, Words> = {
     `issued to ${names.person(String(p.toPersonId))}${p.jobLineId ? ` for job ${p.jobLineId}` : ' on loan'}${p.bench ? `, bench ${p.bench}` : ''}`,
   'tool-returned': (p) => RETURNED[String(p.condition)] ?? 'came back',
   'tool-moved': (p) =>
-    `now ${TOOL_STATE_LABEL[p.to as ToolState] ?? String(p.to)}${p.backOnDay ? `, expected back ${p.backOnDay}` : ''}`,
+    `now ${TOOL_STATE_LABEL[p.to as ToolState] ?? String(p.to)}${p.backOnDay ? `, expected back ${payloadDay(p.backOnDay)}` : ''}`,
   'kit-issued': (p, names) =>
     `kit of ${count(listOf(p.items).length, 'item')} issued to ${names.person(String(p.toPersonId))} for job ${p.jobLineId}`,
   'kit-search-opened': (p) => `missing from the kit: ${listOf(p.toolIds).join(', ')}`,
@@ -45,7 +46,7 @@ const WORDS: Record<string, Words> = {
     p.how === 'complete'
       ? 'kit put away complete'
       : `kit closed with a loss: ${listOf(p.lostToolIds).join(', ')}`,
-  'tool-reserved': (p) => `kept for job ${p.jobLineId} until ${p.untilDay}`,
+  'tool-reserved': (p) => `kept for job ${p.jobLineId} until ${payloadDay(p.untilDay)}`,
   'tool-freed': () => 'no longer kept for a job',
   'pieces-accounted': (p) =>
     p.allFound ? `all pieces found: ${p.where}` : `pieces not all found; looked: ${p.where}`,
@@ -56,22 +57,23 @@ const WORDS: Record<string, Words> = {
     `edge out of service: ${END_CAUSES.find(({ code }) => code === p.cause)?.label ?? String(p.cause)}`,
   'edge-renewed': () => 'back from regrind with a new edge, counted from zero',
   'tool-marked': (p) => markWords(p),
-  'edge-read': (p) => `read on ${p.onDay}: ${findingWords(p.finding as Finding)}`,
+  'edge-read': (p) => `read on ${payloadDay(p.onDay)}: ${findingWords(p.finding as Finding)}`,
   'gauge-calibrated': calibrated,
   'gauge-checked': (p) =>
     `${p.result === 'pass' ? 'passed' : 'did not pass'} a check in the shop${p.againstToolId ? ` on ${p.againstToolId}` : ''}${p.result === 'pass' ? '' : ', set aside'}`,
   'gauge-dropped': () => 'set aside after a knock',
   'gauge-interval-set': (p) => `calibration interval: ${intervalWords(p)}`,
   'gauge-certificate-filed': (p) => `certificate filed: ${p.name || String(p.type)}`,
-  'fluid-opened': (p) => `opened on ${p.onDay}`,
+  'fluid-opened': (p) => `opened on ${payloadDay(p.onDay)}`,
   'fluid-level-read': (p) => `level ${p.levelMl} mL`,
   'fluid-drops-counted': (p) => `counted ${p.drops} drops in ${p.volumeMl} mL`,
-  'fluid-extended': (p) => `life lengthened to ${p.untilDay} after inspection: ${p.inspection}`,
+  'fluid-extended': (p) => `life lengthened to ${payloadDay(p.untilDay)} after inspection: ${p.inspection}`,
   'fluid-disposed': (p) =>
     `${DISPOSAL_LABEL[p.how as Disposal] ?? 'disposed of'}, ${p.volumeMl} mL${p.transferNote ? `, note ${p.transferNote}` : ''}`,
   'fluid-lot-set': (p) =>
     `lot ${p.lot}: chlorinated ${p.chlorinated}${p.sdsRevision ? `, SDS rev ${p.sdsRevision}` : ', no SDS written down'}`,
-  'line-cleaned': (p) => `line ${p.lineNo} cleaned on ${p.onDay} by ${p.procedure}: ${p.evidence}`,
+  'line-cleaned': (p) =>
+    `line ${p.lineNo} cleaned on ${payloadDay(p.onDay)} by ${p.procedure}: ${p.evidence}`,
   'shop-set': (p) => `shop settings: ${p.name}`,
   'person-set': (p) => `person: ${p.name}, ${p.role}`,
   'connection-set': (p, names) => `size table row: ${names.connection(String(p.id))}`,
@@ -81,17 +83,19 @@ const WORDS: Record<string, Words> = {
   'belief-set': (p) => `what is believed of ${p.kind === 'blade' ? 'blades' : 'dies'} before the log`,
   'costs-set': () => 'what things cost the shop',
   'reading-settings-set': (p) => `how wear is read: a land of ${p.landLimitMm} mm is worn out`,
+  'gauge-settings-set': (p) =>
+    `how gauges are judged: ${Math.round(Number(p.targetReliability) * 1000) / 10} % still in at the end of their interval`,
   'job-set': (p) => `job planned: ${p.title || p.id}, ${count((p.lines as unknown[]).length, 'line')}`,
   'job-closed': (p) => `job ${p.how}`,
-  'order-placed': (p) => `ordered ${p.quantity}, expected ${p.expectedOnDay}`,
+  'order-placed': (p) => `ordered ${p.quantity}, expected ${payloadDay(p.expectedOnDay)}`,
   'order-drafted': (p) => `order drafted: ${p.quantity}${p.why ? `, for ${p.why}` : ''}`,
   'order-approved': (p) => `order approved: ${p.quantity}`,
   'order-chased': (p) =>
     p.confirmedForDay
-      ? `supplier asked: confirmed for ${p.confirmedForDay}`
+      ? `supplier asked: confirmed for ${payloadDay(p.confirmedForDay)}`
       : 'supplier asked: no answer yet',
   'order-cancelled': () => 'order cancelled',
-  'order-slipped': (p) => `order slipped to ${p.expectedOnDay}`,
+  'order-slipped': (p) => `order slipped to ${payloadDay(p.expectedOnDay)}`,
   'order-received': (p) => `received ${p.quantity} of the order`,
   ...ACCEPTANCE_WORDS,
   'entry-reversed': () => 'took an entry back',
@@ -105,7 +109,7 @@ export function entryWords(entry: Pick<EntryView, 'kind' | 'payload'>, names: Na
 function calibrated(p: Payload): string {
   if (p.result !== 'pass') return 'failed its calibration, set aside';
   const found = p.asFound === 'out' ? 'found out of limits, adjusted, set aside' : 'calibrated';
-  return `${found}, due ${p.dueOnDay}${p.certificate ? `, certificate ${p.certificate}` : ''}`;
+  return `${found}, due ${payloadDay(p.dueOnDay)}${p.certificate ? `, certificate ${p.certificate}` : ''}`;
 }
 
 function intervalWords(p: Payload): string {

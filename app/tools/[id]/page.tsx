@@ -52,8 +52,8 @@ export default async function ToolPage({ params, searchParams }: PageProps<'/too
           <AsidePanels {...about} />
           <MarkPanel tool={tool} today={today} />
         </div>
+        <ToolHistory db={db} toolId={tool.id} today={today} />
       </div>
-      <ToolHistory db={db} toolId={tool.id} today={today} />
     </div>
   );
 }

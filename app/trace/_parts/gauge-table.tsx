@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { dayText } from '@/app/_shared/format';
 import { Table, ToolId } from '@/app/_shared/ui';
 import { turnsText } from '@/lib/acceptance/turns-text';
+import { dayLabel } from '@/lib/calendar/day-text';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import type { TracedGauge, TracedLook } from '@/lib/trace/end-trace';
 
@@ -11,7 +12,7 @@ export function GaugeTable({ look }: { readonly look: TracedLook }) {
   const used = look.gauges.filter(({ verdict }) => verdict !== 'not-used');
   return (
     <Table
-      caption={`Gauges used on ${look.gaugedOnDay}`}
+      caption={`Gauges used on ${dayLabel(look.gaugedOnDay)}`}
       rows={used}
       rowKey={({ toolId, role }) => `${toolId} ${role}`}
       empty={<p>No gauge was recorded.</p>}

@@ -28,7 +28,7 @@ it.each([
     '2 suspect ends: gauged again, good, with G-2 (twice)',
   ],
   ['recall-closed', { conclusion: 'worn out' }, 'recall closed: worn out'],
-  ['job-shipped', { onDay: '2026-03-02' }, 'left the house on 2026-03-02'],
+  ['job-shipped', { onDay: '2026-03-02' }, 'left the house on 2 Mar 2026'],
 ])('%s', (kind, payload, words) => {
   expect(ACCEPTANCE_WORDS[kind]?.(payload)).toBe(words);
 });

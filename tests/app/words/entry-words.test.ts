@@ -48,7 +48,7 @@ describe('entryWords', () => {
     [
       'gauge-calibrated',
       { result: 'pass', asFound: 'out', dueOnDay: '2027-03-01', certificate: 'PM-2' },
-      'found out of limits, adjusted, set aside, due 2027-03-01, certificate PM-2',
+      'found out of limits, adjusted, set aside, due 1 Mar 2027, certificate PM-2',
     ],
     ['gauge-checked', { result: 'pass', againstToolId: 'SP-56-1' }, 'passed a check in the shop on SP-56-1'],
     ['gauge-checked', { result: 'fail', againstToolId: null }, 'did not pass a check in the shop, set aside'],
@@ -64,7 +64,7 @@ describe('entryWords', () => {
     [
       'tool-moved',
       { to: 'regrind', backOnDay: '2026-03-20' },
-      'now out for regrind, expected back 2026-03-20',
+      'now out for regrind, expected back 20 Mar 2026',
     ],
     ['tool-moved', { to: 'lost', backOnDay: null }, 'now lost'],
     ['edge-ended', { cause: 'dropped' }, 'edge out of service: dropped'],
@@ -72,16 +72,16 @@ describe('entryWords', () => {
     [
       'gauge-calibrated',
       { result: 'pass', dueOnDay: '2027-03-01', certificate: 'C-12' },
-      'calibrated, due 2027-03-01, certificate C-12',
+      'calibrated, due 1 Mar 2027, certificate C-12',
     ],
     ['gauge-calibrated', { result: 'fail', dueOnDay: null }, 'failed its calibration, set aside'],
-    ['fluid-opened', { onDay: '2026-03-02' }, 'opened on 2026-03-02'],
+    ['fluid-opened', { onDay: '2026-03-02' }, 'opened on 2 Mar 2026'],
     ['fluid-level-read', { levelMl: 400 }, 'level 400 mL'],
     ['fluid-drops-counted', { drops: 100, volumeMl: 2.5 }, 'counted 100 drops in 2.5 mL'],
     [
       'fluid-extended',
       { untilDay: '2026-09-01', inspection: 'clear' },
-      'life lengthened to 2026-09-01 after inspection: clear',
+      'life lengthened to 1 Sep 2026 after inspection: clear',
     ],
     [
       'fluid-disposed',
@@ -96,7 +96,7 @@ describe('entryWords', () => {
     [
       'line-cleaned',
       { lineNo: 1, onDay: '2026-03-02', procedure: 'CL-4', evidence: 'record 17' },
-      'line 1 cleaned on 2026-03-02 by CL-4: record 17',
+      'line 1 cleaned on 2 Mar 2026 by CL-4: record 17',
     ],
     [
       'life-guess-set',
@@ -106,14 +106,14 @@ describe('entryWords', () => {
     ['connection-set', { id: '9-16-high' }, 'size table row: 9⁄16 high pressure'],
     ['job-set', { id: 'J-1', title: '', lines: [{}] }, 'job planned: J-1, 1 line'],
     ['job-closed', { how: 'cancelled' }, 'job cancelled'],
-    ['order-placed', { quantity: 4, expectedOnDay: '2026-03-14' }, 'ordered 4, expected 2026-03-14'],
-    ['order-slipped', { expectedOnDay: '2026-04-01' }, 'order slipped to 2026-04-01'],
+    ['order-placed', { quantity: 4, expectedOnDay: '2026-03-14' }, 'ordered 4, expected 14 Mar 2026'],
+    ['order-slipped', { expectedOnDay: '2026-04-01' }, 'order slipped to 1 Apr 2026'],
     ['order-received', { quantity: 1 }, 'received 1 of the order'],
     ['belief-set', { kind: 'blade' }, 'what is believed of blades before the log'],
     [
       'edge-read',
       { onDay: '2026-03-02', finding: { method: 'flank-land', landMm: 0.18 } },
-      'read on 2026-03-02: wear land 0.18 mm',
+      'read on 2 Mar 2026: wear land 0.18 mm',
     ],
     [
       'tool-marked',
@@ -128,22 +128,22 @@ describe('entryWords', () => {
     [
       'edge-read',
       { onDay: '2026-03-02', finding: { method: 'pitch-diameter', pitchDiameterMm: 13.26 } },
-      'read on 2026-03-02: pitch diameter 13.26 mm',
+      'read on 2 Mar 2026: pitch diameter 13.26 mm',
     ],
     [
       'edge-read',
       { onDay: '2026-03-02', finding: { method: 'ring', go: 'tight', notGoTurns: null } },
-      'read on 2026-03-02: GO ring runs on tight',
+      'read on 2 Mar 2026: GO ring runs on tight',
     ],
     [
       'edge-read',
       { onDay: '2026-03-02', finding: { method: 'ring', go: 'free', notGoTurns: 1 } },
-      'read on 2026-03-02: GO ring runs on freely, NOT GO on by 1 turn',
+      'read on 2 Mar 2026: GO ring runs on freely, NOT GO on by 1 turn',
     ],
     [
       'edge-read',
       { onDay: '2026-03-02', finding: { method: 'grade', grade: 'at-limit' } },
-      'read on 2026-03-02: at its limit',
+      'read on 2 Mar 2026: at its limit',
     ],
     ['entry-reversed', {}, 'took an entry back'],
   ])('%s %j', (kind, payload, text) => {

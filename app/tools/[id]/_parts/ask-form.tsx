@@ -1,6 +1,7 @@
 import { count } from '@/app/_shared/format';
 import { Button, NumberField, Panel, Select } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
+import { dayLabel } from '@/lib/calendar/day-text';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { connectionText } from '@/lib/shop/connection-text';
 import type { Part } from '@/lib/shop/part';
@@ -32,7 +33,7 @@ export function AskForm({
               defaultValue={cut.line?.id}
               options={lines.map((line) => ({
                 value: line.id,
-                label: `${line.id}: ${count(endsLeftOn(line, part), 'end')}, starts ${line.startOnDay}`,
+                label: `${line.id}: ${count(endsLeftOn(line, part), 'end')}, starts ${dayLabel(line.startOnDay)}`,
               }))}
             />
             <Button type="submit">Show</Button>

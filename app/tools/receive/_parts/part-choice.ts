@@ -1,4 +1,5 @@
 import { materialWords } from '@/app/_shared/words/material-words';
+import { dayLabel } from '@/lib/calendar/day-text';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { connectionText } from '@/lib/shop/connection-text';
 import { idSizeText } from '@/lib/shop/id-size-text';
@@ -32,7 +33,10 @@ export function choosePart(facts: ShopFacts, asked: Asked): PartChoice | undefin
   return {
     part,
     orderId: order?.id ?? open[0]?.id ?? '',
-    orders: open.map(({ id, expectedOnDay }) => ({ value: id, label: `${id}, expected ${expectedOnDay}` })),
+    orders: open.map(({ id, expectedOnDay }) => ({
+      value: id,
+      label: `${id}, expected ${dayLabel(expectedOnDay)}`,
+    })),
     suggestedId: suggestToolId({
       role: part.role,
       sizeText: idSizeText(fits),
