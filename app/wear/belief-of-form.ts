@@ -14,5 +14,6 @@ export function beliefOfForm(form: FormData) {
     rework: figure('rework'),
     partGiveOrTake: number(form, 'partGiveOrTake'),
     livesPerIncident: number(form, 'livesPerIncident'),
+    longTailPercent: number(form, 'longTailPercent'),
   };
 }

@@ -47,7 +47,7 @@ export default async function WearPage() {
         reference={outlook.facts.materials.find(({ isReference }) => isReference)}
       />
       <ReadingPanel settings={outlook.facts.readingSettings} stamp={newStamp()} />
-      <BeliefPanel beliefs={outlook.facts.beliefs ?? []} stamps={kinds.map(() => newStamp())} />
+      <BeliefPanel beliefs={outlook.facts.beliefs ?? []} stamps={{ die: newStamp(), blade: newStamp() }} />
     </div>
   );
 }

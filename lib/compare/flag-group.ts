@@ -53,9 +53,10 @@ function againstRest(
   rest: LifeFitInput['histories'],
 ): LogRank {
   // Parts last differently, and so do first edges and reground ones: each is held only against its like.
-  const life = ({ before, during, end, partId, regrinds }: LifeFitInput['histories'][number]) => ({
+  const life = ({ before, during, end, partId, regrinds, entered }: LifeFitInput['histories'][number]) => ({
     age: exposureAtMode(fit, [...before, ...during]),
     worn: end === 'worn',
+    enteredAt: entered && exposureAtMode(fit, entered),
     stratum: `${partId} ${regrinds}`,
   });
   return logRank([

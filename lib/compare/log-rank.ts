@@ -1,5 +1,5 @@
 import { invariant } from '../invariant';
-import type { ObservedLife } from '../life/kaplan-meier';
+import { entriesOf, followed, type ObservedLife } from '../life/kaplan-meier';
 import { choleskyFactor, choleskySolve } from '../numeric/cholesky';
 import { gammaQ } from '../numeric/gamma';
 import type { LogRank } from './comparison';
@@ -19,7 +19,7 @@ export interface GroupedLives {
  * Log-rank test of two or more groups: do they last alike? At every age at which something wore out, each group is expected
  * its share of those at risk; χ² = (O − E)ᵀV⁻¹(O − E) with the hypergeometric covariance, ties included, on one degree of
  * freedom less than there are groups with anything at risk at a wear-out. Lives are compared only within their stratum: O,
- * E and V are summed over the strata.
+ * E and V are summed over the strata. A life that was followed only from some age on is at risk from just beyond it.
  * Errors: throws on fewer than two groups (a bug). Without any wear-out χ² is 0 and p is 1.
  * Source: N. Mantel (1966); R. Peto and J. Peto, JRSS A 135 (1972).
  */
@@ -61,7 +61,7 @@ function tally(groups: readonly GroupedLives[]): Tally {
   for (const stratum of strata) {
     addStratum(
       sums,
-      groups.map(({ lives }) => lives.filter((life) => life.stratum === stratum)),
+      groups.map(({ lives }) => followed(lives.filter((life) => life.stratum === stratum))),
     );
   }
   return sums;
@@ -73,11 +73,17 @@ function addStratum(sums: Tally, groups: readonly (readonly ObservedLife[])[]): 
   const ordered = groups
     .flatMap((lives, group) => lives.map(({ age, worn }) => ({ age, worn, group })))
     .sort((a, b) => a.age - b.age);
-  const atRisk = Float64Array.from(groups, (lives) => lives.length);
+  const late = groups.map(entriesOf);
+  const come = new Uint32Array(n);
+  const atRisk = Float64Array.from(groups, (lives, g) => lives.length - (late[g]?.length ?? 0));
   for (let i = 0; i < ordered.length; ) {
     const left = new Float64Array(n);
     const worn = new Float64Array(n);
-    const age = ordered[i]?.age;
+    const age = (ordered[i] as (typeof ordered)[number]).age;
+    late.forEach((entries, g) => {
+      for (; (entries[come[g] as number] ?? age) < age; come[g] = (come[g] as number) + 1)
+        atRisk[g] = (atRisk[g] as number) + 1;
+    });
     for (; i < ordered.length && ordered[i]?.age === age; i++) {
       const { group, worn: wore } = ordered[i] as (typeof ordered)[number];
       left[group] = (left[group] as number) + 1;

@@ -127,6 +127,17 @@ export function ensembleOver(
         }),
       );
     },
+    regroundLife: (partId, { toolId, regrinds }) => {
+      const part = partById.get(partId);
+      const draws = part && byKind.get(part.kind);
+      if (part === undefined || draws === undefined) return undefined;
+      return keep(`again:${regrinds}:${toolId}`, () =>
+        residualDraws(draws, {
+          key: `again:${toolId}:${regrinds}`,
+          logMedian: medianLog(draws, { ...part, regrinds }),
+        }),
+      );
+    },
     tool: (toolId) => toolById.get(toolId),
     fit: (kind) => byKind.get(kind)?.fit,
     draws: (kind) => byKind.get(kind),

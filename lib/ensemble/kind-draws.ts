@@ -6,7 +6,7 @@ import { MATERIAL, PART } from '../life/parameter-layout';
 import { normalQuantile } from '../numeric/normal';
 import { stratifiedUniforms } from '../numeric/random-stream';
 import { incidentRateDraws } from './incident-rate';
-import { posteriorDraws } from './posterior-draws';
+import { drawPosterior } from './posterior-draws';
 
 /** How an end is cut: what decides how fast it wears an edge. */
 export interface CutCondition {
@@ -22,19 +22,22 @@ export interface KindDraws {
   /** Every figure of the fit, draw by draw, in the order of its layout. */
   readonly figures: readonly Float64Array[];
   readonly shape: Float64Array;
+  /** 1 in the draws in which lives are log-logistic; absent: Weibull lives in all of them. */
+  readonly logLogistic?: Uint8Array;
   readonly incidentRate: Float64Array;
   /** Wear factors worked out so far, by condition. */
   readonly factors: Map<string, Float64Array>;
 }
 
 export function kindDrawsOf(fit: LifeFit, drawCount: number): KindDraws {
-  const figures = posteriorDraws(fit, drawCount);
+  const { figures, logLogistic } = drawPosterior(fit, drawCount);
   const shape = (figures[0] as Float64Array).map(Math.exp);
   return {
     fit,
     drawCount,
     figures,
     shape,
+    logLogistic,
     incidentRate: incidentRateDraws(fit, drawCount),
     factors: new Map(),
   };

@@ -15,4 +15,6 @@ export interface LifeDraws {
   residualLife(toolId: string): Float64Array | undefined;
   /** Life of the index-th new tool of a part (index 0, 1, 2 …), per draw. Unknown part: undefined. */
   newLife(partId: string, index: number): Float64Array | undefined;
+  /** Life of the edge that a blade has after so many regrinds, none of it used, per draw. Unknown part: undefined. */
+  regroundLife?(partId: string, blade: { toolId: string; regrinds: number }): Float64Array | undefined;
 }

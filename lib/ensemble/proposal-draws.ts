@@ -7,7 +7,7 @@ import { spreadPoints } from './spread-points';
 export interface ProposalDraws {
   /** One column to each figure, in the order of the fit's layout. */
   readonly columns: readonly Float64Array[];
-  /** Up to a constant. */
+  /** Over the free figures, whole: draws of two models are weighed by it. */
   readonly logDensity: Float64Array;
 }
 
@@ -16,14 +16,19 @@ export interface ProposalDraws {
  * side of the mode with the spread that the posterior has there. Fixed points: the same fit gives the same digits.
  * Source: formula.
  */
-export function proposalDraws(fit: LifeFit, count: number): ProposalDraws {
+export function proposalDraws(
+  fit: Pick<LifeFit, 'layout' | 'kind' | 'theta' | 'covariance' | 'axisSpread'>,
+  count: number,
+  name = 'figures',
+): ProposalDraws {
   const { free } = fit.layout;
   const n = free.length;
   const columns = Array.from(fit.theta, (value) => new Float64Array(count).fill(value));
   const logDensity = new Float64Array(count);
   const lower = choleskyFactor(fit.covariance, n);
   if (lower === undefined) return { columns, logDensity };
-  const points = spreadPoints({ count, dimensions: n, key: `figures:${fit.kind}` });
+  const points = spreadPoints({ count, dimensions: n, key: `${name}:${fit.kind}` });
+  for (let i = 0; i < n; i++) addTo(logDensity, -Math.log(lower[i * n + i] as number) - HALF_LN_TWO_PI);
   points.forEach((point, j) => {
     bend(point, fit.axisSpread.down[j] as number, fit.axisSpread.up[j] as number, logDensity);
   });
@@ -47,6 +52,13 @@ function bend(point: Float64Array, down: number, up: number, logDensity: Float64
     point[k] = x;
     logDensity[k] = (logDensity[k] as number) - 0.5 * far * far;
   }
+  addTo(logDensity, -Math.log((down + up) / 2));
+}
+
+const HALF_LN_TWO_PI = 0.9189385332046727;
+
+function addTo(values: Float64Array, constant: number): void {
+  for (let k = 0; k < values.length; k++) values[k] = (values[k] as number) + constant;
 }
 
 /**

@@ -1,7 +1,7 @@
 import { LOG_LN2 } from '../life/edge-likelihood';
-import { residualFromLogs } from '../life/weibull';
+import { LOG_LOGISTIC_STRETCH } from '../life/life-law';
 import { stratifiedExponentials } from '../numeric/random-stream';
-import { fusedResidual } from '../reading/fused-residual';
+import { fusedResidual, residualOf } from '../reading/fused-residual';
 import type { WornReading } from '../reading/reading';
 import type { KindDraws } from './kind-draws';
 import { readingDraws } from './reading-sums';
@@ -17,7 +17,7 @@ export interface EdgeInDraws {
 }
 
 /**
- * Remaining life of one edge in each draw: its conditional Weibull life at the exposure it has, and given what was seen of it,
+ * Remaining life of one edge in each draw: its conditional life (Weibull or log-logistic, as the draw has it) at the exposure it has, and given what was seen of it,
  * by inverse transform of its own chance, cut short where an incident (constant rate, unit exponential of its own) comes
  * first. In reference exposure. Source: formula.
  */
@@ -29,14 +29,16 @@ export function residualDraws(draws: KindDraws, edge: EdgeInDraws): Float64Array
   const seen = exposure && readingDraws(draws, readings);
   const residual = new Float64Array(drawCount);
   for (let k = 0; k < drawCount; k++) {
-    const beta = shape[k] as number;
-    const logScale = (logMedian[k] as number) - LOG_LN2 / beta;
+    const tailed = draws.logLogistic?.[k] === 1;
+    const beta = (shape[k] as number) * (tailed ? LOG_LOGISTIC_STRETCH : 1);
+    const logScale = (logMedian[k] as number) - (tailed ? 0 : LOG_LN2 / beta);
     const age = exposure === undefined ? 0 : (exposure[k] as number);
     const hazard = wear[k] as number;
+    const life = { shape: beta, logScale, age, tailed };
     const untilWorn =
       seen === undefined || age === 0
-        ? residualFromLogs(beta, logScale, age, hazard)
-        : fusedResidual({ shape: beta, logScale, age }, seen.sumAt(k), -Math.expm1(-hazard));
+        ? residualOf(life, hazard)
+        : fusedResidual(life, seen.sumAt(k), -Math.expm1(-hazard));
     const untilIncident = (luck[k] as number) / (incidentRate[k] as number);
     residual[k] = Math.min(untilWorn, untilIncident);
   }

@@ -26,7 +26,8 @@ export function spreadPoints({
   );
 }
 
-function shuffledOrder(count: number, key: string): Uint32Array {
+/** The numbers from 0 to count − 1 in an order shuffled by the key. Source: formula (Fisher and Yates). */
+export function shuffledOrder(count: number, key: string): Uint32Array {
   const random = streamOfKey(`${key}/order`);
   const order = Uint32Array.from({ length: count }, (_, i) => i);
   for (let i = count - 1; i > 0; i--) {

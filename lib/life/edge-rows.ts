@@ -21,6 +21,11 @@ export interface EdgeRow {
   readonly logBase: number;
   /** Positions of all figures that this edge depends on, the shape first. */
   readonly touched: readonly number[];
+  /**
+   * Survival up to where the log began to follow the edge, which is given and so divided out: P(evidence)/S(entered).
+   * Source: formula (left truncation, delayed entry).
+   */
+  readonly entered?: EdgeRow;
   /** Places within `touched` of the figures of the median, of the exposure and of the row. */
   readonly places: {
     readonly logMedian: readonly number[];
@@ -40,6 +45,7 @@ export function edgeRowOf(history: EdgeHistory, layout: ParameterLayout): EdgeRo
   const exposure = exposureSumOf(all, layout);
   const duringSum = split ? exposureSumOf(during, layout) : undefined;
   const logMedian = logMedianForm(history, layout);
+  const enteredRow = enteredOf(history, layout);
   const touched = [...new Set([0, ...logMedian.indices, ...exposure.params, ...(duringSum?.params ?? [])])];
   const placesOf = (indices: readonly number[]): number[] => indices.map((index) => touched.indexOf(index));
   return {
@@ -50,12 +56,19 @@ export function edgeRowOf(history: EdgeHistory, layout: ParameterLayout): EdgeRo
     during: duringSum,
     logBase: Math.log(all.reduce((sum, cell) => sum + cell.base, 0)),
     touched,
+    ...(enteredRow && { entered: enteredRow }),
     places: {
       logMedian: placesOf(logMedian.indices),
       exposure: placesOf(exposure.params),
       during: placesOf(duringSum?.params ?? []),
     },
   };
+}
+
+/** The edge as it was when the log began to follow it: an edge that lasted beyond that. */
+function enteredOf({ entered, ...history }: EdgeHistory, layout: ParameterLayout): EdgeRow | undefined {
+  if (entered === undefined) return undefined;
+  return edgeRowOf({ ...history, before: entered, during: [], end: 'in-service' }, layout);
 }
 
 /** Log median life of an edge: logMedian + sizeExponent·ln(OD/0.375 in) + part + regrinds·regrind. Source: formula. */

@@ -1,4 +1,4 @@
-import { choleskyFactor, choleskyInverse } from '../numeric/cholesky';
+import { choleskyFactor, choleskyInverse, choleskyLogDet } from '../numeric/cholesky';
 import { minimizeNewton, type NewtonResult, type Surface } from '../numeric/newton';
 import type { EdgeKind } from '../shop/vocabulary';
 import { type AxisSpread, axisSpread } from './axis-spread';
@@ -8,7 +8,8 @@ import { logExposure } from './exposure-sum';
 import { type FirstGuess, guessAsNormal, orderGuesses } from './first-guess';
 import { warningsOf } from './fit-warnings';
 import { guessBelief } from './guess-belief';
-import type { LifeFit, LifeFitRefusal } from './life-fit';
+import { lawIsRuledOut, logOddsOf } from './law-odds';
+import type { FitPeak, LifeFit, LifeFitRefusal } from './life-fit';
 import { beliefsOf, type LifeModel, logPosterior } from './log-posterior';
 import { type EdgeHistory, orderHistories } from './observation';
 import { layOut, type ParameterLayout, startOf } from './parameter-layout';
@@ -40,20 +41,18 @@ export function fitLife(input: LifeFitInput): LifeFit | LifeFitRefusal {
     ...guesses.map((guess) => guessBelief(guess, layout, input.priors)),
   ];
   const model = { size: layout.names.length, rows, beliefs };
-  const found = maximise(model, layout, startFor(layout, rows, guesses));
-  const covariance = inverseOf(found.surface, layout.free.length);
-  if (covariance === undefined) return notIdentified();
-  const theta = widen(layout, startOf(layout), found.x);
+  const highest = topOf(model, layout, startFor(layout, rows, guesses));
+  if (highest === undefined) return notIdentified();
+  const { found, ...peak } = highest;
+  const { theta } = peak;
   const top = logPosterior(model, theta);
   return {
     ok: true,
     kind: input.kind,
     layout,
     mode: Object.fromEntries(layout.names.map((name, i) => [name, theta[i] as number])),
-    theta,
-    covariance,
-    axisSpread: leanOf(model, layout, theta, covariance),
-    model,
+    ...withLean(peak, layout),
+    logLogistic: logLogisticOf(peak, layout),
     logPosterior: top.value,
     logLik: top.logLik,
     iterations: found.iterations,
@@ -65,6 +64,37 @@ export function fitLife(input: LifeFitInput): LifeFit | LifeFitRefusal {
     priors: input.priors,
     guesses,
   };
+}
+
+/** A peak whose lean has not been looked at yet. */
+type Top = Omit<FitPeak, 'axisSpread' | 'model'> & { readonly model: LifeModel };
+
+/** The top of a posterior, from a start; undefined when it has none. */
+function topOf(
+  model: LifeModel,
+  layout: ParameterLayout,
+  start: Float64Array,
+): (Top & { readonly found: NewtonResult }) | undefined {
+  const found = maximise(model, layout, start);
+  const curvature = curvatureOf(found.surface, layout.free.length);
+  if (curvature === undefined) return undefined;
+  const theta = widen(layout, startOf(layout), found.x);
+  const { covariance, logDet } = curvature;
+  return { model, found, theta, covariance, logEvidence: -found.surface.value - logDet / 2 };
+}
+
+function withLean(top: Top, layout: ParameterLayout): FitPeak {
+  return { ...top, axisSpread: leanOf(top.model, layout, top.theta, top.covariance) };
+}
+
+/** The same edges and beliefs with log-logistic lives, where the scatter of lives is a belief at all and the log leaves them a chance. */
+function logLogisticOf(weibull: Top, layout: ParameterLayout): LifeFit['logLogistic'] {
+  const chance = layout.logLogisticChance;
+  if (chance === 0) return undefined;
+  const top = topOf({ ...weibull.model, law: 'log-logistic' }, layout, weibull.theta);
+  if (top === undefined || lawIsRuledOut(logOddsOf({ ...top, chance }, weibull))) return undefined;
+  const { found: _, ...rest } = top;
+  return { ...withLean(rest, layout), chance };
 }
 
 /** The lean of the posterior: its value at the probes of every axis, worked out together. */
@@ -143,14 +173,17 @@ function totalExposure(rows: readonly EdgeRow[], theta: Float64Array): number {
   return total;
 }
 
-/** Inverse of the curvature at the top; undefined when some direction is not settled to within a factor of e^1000. */
-function inverseOf(surface: Surface, n: number): Float64Array | undefined {
+/**
+ * Inverse of the curvature at the top and the log of its determinant; undefined when some direction is not settled to within a
+ * factor of e^1000.
+ */
+function curvatureOf(surface: Surface, n: number): { covariance: Float64Array; logDet: number } | undefined {
   if (!Number.isFinite(surface.value)) return undefined;
   const lower = choleskyFactor(surface.hessian, n);
   if (lower === undefined) return undefined;
   const inverse = choleskyInverse(lower, n);
   for (let i = 0; i < n; i++) if (!((inverse[i * n + i] as number) < 1e6)) return undefined;
-  return inverse;
+  return { covariance: inverse, logDet: choleskyLogDet(lower, n) };
 }
 
 function notIdentified(): LifeFitRefusal {

@@ -1,6 +1,7 @@
 import { edgeTerms, roomForTerms } from './edge-likelihood';
 import { applyForm, type EdgeRow, type LinearForm } from './edge-rows';
 import { logExposure } from './exposure-sum';
+import type { LifeLaw } from './life-law';
 import type { Prior } from './priors';
 
 /** A belief about a weighted sum of figures: normal with this mean and spread. */
@@ -15,6 +16,8 @@ export interface LifeModel {
   readonly size: number;
   readonly rows: readonly EdgeRow[];
   readonly beliefs: readonly NormalBelief[];
+  /** The law of the lives; absent: Weibull. */
+  readonly law?: LifeLaw;
 }
 
 /** Log posterior (up to a constant) with its derivatives; `logLik` is the part that the edges contribute. */
@@ -39,7 +42,7 @@ export function logPosterior(model: LifeModel, theta: Float64Array): LogPosterio
   const gradient = new Float64Array(model.size);
   const hessian = new Float64Array(model.size * model.size);
   let logLik = 0;
-  for (const row of model.rows) logLik += addRow(row, theta, gradient, hessian);
+  for (const row of model.rows) logLik += addRow({ row, law: model.law, theta, gradient, hessian });
   let value = logLik;
   for (const belief of model.beliefs) value += addBelief(belief, theta, gradient, hessian);
   return { value, logLik, gradient, hessian };
@@ -75,15 +78,31 @@ const bent = new Float64Array(FIGURES);
 /** Derivatives of the four figures by each touched figure of the model, four to a figure. */
 let slopes = new Float64Array(64 * FIGURES);
 
-/** Adds one edge: its four figures' derivatives, carried over to the model's figures by the chain rule. */
-function addRow(row: EdgeRow, theta: Float64Array, gradient: Float64Array, hessian: Float64Array): number {
+interface Addition {
+  readonly row: EdgeRow;
+  readonly law: LifeLaw | undefined;
+  readonly theta: Float64Array;
+  readonly gradient: Float64Array;
+  readonly hessian: Float64Array;
+}
+
+/** Adds one edge, given that it lasted until the log began to follow it. */
+function addRow(addition: Addition): number {
+  const value = addEvidence(addition, 1);
+  const { entered } = addition.row;
+  return entered === undefined ? value : value - addEvidence({ ...addition, row: entered }, -1);
+}
+
+/** Adds `sign` times one edge's derivatives by its four figures, carried over to the model's figures by the chain rule. */
+function addEvidence({ row, law, theta, gradient, hessian }: Addition, sign: 1 | -1): number {
   const exposure = logExposure(row.exposure, theta);
   const during = row.during === undefined ? undefined : logExposure(row.during, theta);
   figures[0] = theta[0] as number;
   figures[1] = applyForm(row.logMedian, theta);
   figures[2] = exposure.log;
   figures[3] = during === undefined ? 0 : during.log - exposure.log;
-  edgeTerms(row.evidence, figures, row.fromZero, terms);
+  edgeTerms(row.evidence, figures, row.fromZero, terms, law);
+  if (sign < 0) turnRound();
   setSlopes(row, exposure.gradient, during?.gradient);
   spread(row.touched, gradient, hessian);
   const ratio = terms.gradient[3] as number;
@@ -98,6 +117,11 @@ function addRow(row: EdgeRow, theta: Float64Array, gradient: Float64Array, hessi
     addBlock(hessian, gradient.length, row.during.params, during.hessian, ratio);
   }
   return row.evidence === 'exactly' ? terms.value - row.logBase : terms.value;
+}
+
+function turnRound(): void {
+  for (let i = 0; i < FIGURES; i++) terms.gradient[i] = -(terms.gradient[i] as number);
+  for (let i = 0; i < FIGURES * FIGURES; i++) terms.hessian[i] = -(terms.hessian[i] as number);
 }
 
 function setSlopes(

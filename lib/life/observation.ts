@@ -30,6 +30,11 @@ export interface EdgeHistory {
   readonly before: readonly ExposurePart[];
   readonly during: readonly ExposurePart[];
   readonly end: EdgeEnd | 'in-service';
+  /**
+   * Of `before`, what the edge had cut when the log began to follow it. It is in the log because it lasted so long; those that
+   * did not are missing from it. Absent: followed from its first end.
+   */
+  readonly entered?: readonly ExposurePart[] | undefined;
 }
 
 /** Total exposure of one edge under one condition: the form in which the fit reads it. */

@@ -11,6 +11,8 @@ export interface ParameterLayout {
   readonly free: readonly number[];
   /** Materials that were cut without standing in the list of priors. */
   readonly unlistedMaterialIds: readonly string[];
+  /** Belief that lives are log-logistic, 0 where the shape is not a belief. */
+  readonly logLogisticChance: number;
 }
 
 /** Tube size at which `logMedian` is the log of the median life, inches. */
@@ -53,6 +55,7 @@ export function layOut(
     indexOf: Object.fromEntries(rows.map(([name], i) => [name, i])),
     free: rows.flatMap(([, prior], i) => (prior.form === 'fixed' ? [] : [i])),
     unlistedMaterialIds: unlistedMaterialIds.sort(),
+    logLogisticChance: priors.logShape.form === 'normal' ? (priors.logLogisticChance ?? 0) : 0,
   };
 }
 

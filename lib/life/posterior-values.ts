@@ -1,6 +1,7 @@
 import { LOG_LN2 } from './edge-likelihood';
 import type { EdgeRow, LinearForm } from './edge-rows';
 import type { ExposureSum } from './exposure-sum';
+import { type LifeLaw, LOG_LOGISTIC_STRETCH } from './life-law';
 import type { LifeModel } from './log-posterior';
 
 /** Figures at many points at once: one column of `count` values to each figure of the model. */
@@ -23,12 +24,13 @@ export function logPosteriorValues(model: LifeModel, { count, columns }: FigureC
       values[k] = (values[k] as number) - 0.5 * miss * miss;
     }
   }
-  const room = workRoom({ count, columns });
+  const room = workRoom({ count, columns }, model.law ?? 'weibull');
   for (const row of model.rows) addRow(row, room, values);
   return values;
 }
 
 interface WorkRoom extends FigureColumns {
+  readonly law: LifeLaw;
   readonly shape: Float64Array;
   readonly before: Float64Array;
   readonly after: Float64Array;
@@ -37,10 +39,11 @@ interface WorkRoom extends FigureColumns {
   readonly factors: Map<string, Float64Array>;
 }
 
-function workRoom({ count, columns }: FigureColumns): WorkRoom {
+function workRoom({ count, columns }: FigureColumns, law: LifeLaw): WorkRoom {
+  const stretch = law === 'weibull' ? 1 : LOG_LOGISTIC_STRETCH;
   return {
-    ...{ count, columns },
-    shape: (columns[0] as Float64Array).map(Math.exp),
+    ...{ count, columns, law },
+    shape: (columns[0] as Float64Array).map((logShape) => stretch * Math.exp(logShape)),
     before: new Float64Array(count),
     after: new Float64Array(count),
     medians: new Map(),
@@ -48,34 +51,57 @@ function workRoom({ count, columns }: FigureColumns): WorkRoom {
   };
 }
 
+/** Adds one edge, given that it lasted until the log began to follow it: less the log of surviving up to there. */
 function addRow(row: EdgeRow, room: WorkRoom, values: Float64Array): void {
-  const { count, shape, before, after } = room;
+  const { count, before, after } = room;
   const median = kept(room.medians, keyOf(row.logMedian), () => formColumn(row.logMedian, room));
   before.fill(0);
   addExposure(row.exposure, room, before);
-  if (row.evidence === 'between' && row.during !== undefined) {
+  if (row.during !== undefined) {
     after.set(before);
     addExposure(row.during, room, after);
-    addBetween(room, median, values);
-    return;
+    gather(after, median, room);
   }
-  const exactly = row.evidence === 'exactly';
+  gather(before, median, room);
+  if (row.during !== undefined) {
+    addBetween(room, values);
+  } else if (row.evidence === 'exactly') addExactly(room, values);
+  else
+    for (let k = 0; k < count; k++) {
+      const hazard = before[k] as number;
+      values[k] = (values[k] as number) + (row.fromZero ? logChance(hazard) : -hazard);
+    }
+  if (row.entered === undefined) return;
+  before.fill(0);
+  addExposure(row.entered.exposure, room, before);
+  gather(before, median, room);
+  for (let k = 0; k < count; k++) values[k] = (values[k] as number) + (before[k] as number);
+}
+
+/** Turns exposures into the cumulative hazard gathered up to them, in place: ln 2·(X/m)^β, or ln(1 + (X/m)^b). */
+function gather(exposure: Float64Array, median: Float64Array, { count, shape, law }: WorkRoom): void {
+  const weibull = law === 'weibull';
+  const offset = weibull ? LOG_LN2 : 0;
   for (let k = 0; k < count; k++) {
-    const beta = shape[k] as number;
-    const z = LOG_LN2 + beta * (Math.log(before[k] as number) - (median[k] as number));
-    const hazard = Math.exp(z);
-    const term = exactly ? Math.log(beta) + z - hazard : row.fromZero ? logChance(hazard) : -hazard;
-    values[k] = (values[k] as number) + term;
+    const log = Math.log(exposure[k] as number) - (median[k] as number);
+    const power = Math.exp(offset + (shape[k] as number) * log);
+    exposure[k] = weibull ? power : Math.log1p(power);
   }
 }
 
-function addBetween({ count, shape, before, after }: WorkRoom, median: Float64Array, values: Float64Array) {
+/** Log density by log exposure, from what was gathered: β·H·S, or b·(1 − e^(−A))·S. */
+function addExactly({ count, shape, before, law }: WorkRoom, values: Float64Array): void {
   for (let k = 0; k < count; k++) {
-    const beta = shape[k] as number;
-    const m = median[k] as number;
-    const first = Math.exp(LOG_LN2 + beta * (Math.log(before[k] as number) - m));
-    const second = Math.exp(LOG_LN2 + beta * (Math.log(after[k] as number) - m));
-    values[k] = (values[k] as number) + logChance(second - first) - first;
+    const hazard = before[k] as number;
+    const rise = law === 'weibull' ? Math.log(hazard) : Math.log(-Math.expm1(-hazard));
+    values[k] = (values[k] as number) + Math.log(shape[k] as number) + Math.max(rise, -745) - hazard;
+  }
+}
+
+function addBetween({ count, before, after }: WorkRoom, values: Float64Array): void {
+  for (let k = 0; k < count; k++) {
+    const first = before[k] as number;
+    values[k] = (values[k] as number) + logChance((after[k] as number) - first) - first;
   }
 }
 

@@ -16,6 +16,12 @@ export interface MaterialPrior {
 /** Beliefs about one kind of edge, as data: kept with the shop's settings, shown on a screen, replaceable. */
 export interface LifePriors {
   readonly logShape: Prior;
+  /**
+   * How likely it is that lives follow the log-logistic law and not Weibull's; the log then decides between them. Absent or 0:
+   * Weibull lives for certain. Not read where the shape is flat or fixed: who says nothing of the scatter, or all of it, means
+   * Weibull's.
+   */
+  readonly logLogisticChance?: number;
   /** Log median life of a new 3/8 in edge in reference exposure; used only while there is no first guess. */
   readonly logMedian: Prior;
   /** Change of log median with log tube size. */
@@ -46,6 +52,8 @@ export interface MaterialFactor {
 
 /** Median life of a new 3/8 in edge in cold-worked 316: common practice, no source. Turns for a die, mm³ for a blade. */
 const DEFAULT_LIFE: Record<EdgeKind, number> = { die: 1206, blade: 3823 };
+/** Lives with a longer tail than Weibull's are the rarer case, but cannot be ruled out from the armchair: this project's stated default. */
+const LOG_LOGISTIC_CHANCE = 0.25;
 const LIVES_PER_INCIDENT: Record<EdgeKind, number> = { die: 20, blade: 10 };
 
 /**
@@ -60,6 +68,7 @@ export function defaultLifePriors(
 ): LifePriors {
   return {
     logShape: normal(Math.LN2, 0.35),
+    logLogisticChance: LOG_LOGISTIC_CHANCE,
     logMedian: normal(Math.log(DEFAULT_LIFE[kind]), 0.7),
     sizeExponent: normal(-0.3, 0.4),
     part: normal(0, 0.3),

@@ -122,11 +122,14 @@ export function residualAtHazard(life: Weibull, { age, hazard }: { age: number; 
 const SMALL_SHARE = 1e-3;
 
 /**
- * The same, from the log of the scale and with no power taken: for the inner loop over draws.
- * @example residualFromLogs(2, 0, 0, 4) // => 2
+ * The same, from the log of the scale and the hazard gathered so far, (age/scale)^shape: for the inner loop over draws.
+ * @example residualFromGathered({ shape: 2, logScale: 0, age: 3 }, 9, 16) // => 2
  */
-export function residualFromLogs(shape: number, logScale: number, age: number, hazard: number): number {
-  const gathered = age === 0 ? 0 : Math.exp(shape * (Math.log(age) - logScale));
+export function residualFromGathered(
+  { shape, logScale, age }: { shape: number; logScale: number; age: number },
+  gathered: number,
+  hazard: number,
+): number {
   if (hazard > gathered * SMALL_SHARE)
     return Math.max(0, Math.exp(logScale + Math.log(gathered + hazard) / shape) - age);
   return gathered === 0 ? 0 : age * Math.expm1(Math.log1p(hazard / gathered) / shape);

@@ -10,10 +10,12 @@ import type { ShopFacts } from './shop-facts';
 export interface KindWear {
   readonly kind: EdgeKind;
   readonly counts: EdgeCounts;
-  /** Weibull shape: 1 breaks by chance, above 1 wears out. */
+  /** Weibull shape (log-logistic lives: of as much scatter): 1 breaks by chance, above 1 wears out. */
   readonly shape: Band;
   /** Probability that the shape is above 1. */
   readonly probabilityWearsOut: number;
+  /** Probability that lives are log-logistic, a few edges lasting far longer than the rest; and as it was believed before. */
+  readonly longTail: { readonly probability: number; readonly believed: number };
   /** Life after a regrind ÷ life before. */
   readonly regrind: Band;
   /** Times the wear when cutting dry, and when recutting. */
@@ -47,6 +49,10 @@ export function kindWear(
     ...{ kind, counts: fit.counts, warnings: fit.warnings },
     shape: bandOf(draws.shape),
     probabilityWearsOut: draws.shape.filter((shape) => shape > 1).length / draws.drawCount,
+    longTail: {
+      probability: (draws.logLogistic?.reduce((sum, one) => sum + one, 0) ?? 0) / draws.drawCount,
+      believed: fit.layout.logLogisticChance,
+    },
     regrind: factor('regrind'),
     dry: factor('dry'),
     rework: factor('rework'),

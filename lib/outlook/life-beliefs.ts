@@ -43,6 +43,7 @@ function ownPriors(own: Belief, defaults: LifePriors): Partial<LifePriors> {
     rework: logNormal(own.rework),
     part: logNormal({ typical: 1, giveOrTake: own.partGiveOrTake }),
     incident: { ...defaults.incident, livesPerIncident: own.livesPerIncident },
+    ...(own.longTailPercent !== undefined && { logLogisticChance: own.longTailPercent / 100 }),
   };
 }
 
@@ -62,6 +63,7 @@ export function defaultBelief(kind: EdgeKind): Belief {
     rework: inWords(priors.rework),
     partGiveOrTake: inWords(priors.part).giveOrTake,
     livesPerIncident: priors.incident.livesPerIncident,
+    longTailPercent: 100 * (priors.logLogisticChance ?? 0),
   };
 }
 

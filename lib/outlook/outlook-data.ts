@@ -21,7 +21,7 @@ export function packOutlook({ ensemble, forecast: _, ...answers }: Outlook): Out
   const kinds = EDGE_KINDS.flatMap((kind): KindDraws[] => {
     const draws = ensemble.draws(kind);
     if (draws === undefined) return [];
-    const { model: _edges, ...fit } = draws.fit;
+    const { model: _edges, logLogistic: _other, ...fit } = draws.fit;
     return [{ ...draws, fit }];
   });
   return { answers, drawCount: ensemble.drawCount, kinds, lives: ensemble.lives };

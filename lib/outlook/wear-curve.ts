@@ -1,6 +1,7 @@
 import { bandOf } from '../ensemble/reasons';
 import { kaplanMeier, type SurvivalStep } from '../life/kaplan-meier';
-import { scaleFromMedian, survival, type Weibull } from '../life/weibull';
+import { gatheredBy, LOG_LOGISTIC_STRETCH } from '../life/life-law';
+import { scaleFromMedian, survival } from '../life/weibull';
 import { isEdgeKind, partSizes } from './edge-histories';
 import { type EdgeLife, edgeLives } from './edge-lives';
 import type { Outlook } from './outlook';
@@ -38,23 +39,35 @@ export function wearCurve(
   const draws = ensemble.draws(part.role);
   const medians = ensemble.medianLife(part.role, { partId, odIn, regrinds: 0 });
   if (draws === undefined || medians === undefined) return undefined;
-  const { shape } = draws;
+  const { shape, logLogistic } = draws;
   const perEnd = exposurePerEnd(part.role, connection);
-  const drawn = Array.from(medians, (median, k): Weibull => {
-    const at = shape[k] as number;
-    return { shape: at, scale: scaleFromMedian({ shape: at, median: median / perEnd }) };
+  const drawn = Array.from(medians, (median, k): Lasts => {
+    const own = shape[k] as number;
+    return lastsBy(own, median / perEnd, logLogistic?.[k] === 1);
   });
   const lives = edgeLives(outlook, partId);
-  const log = kaplanMeier(lives.map(({ ageEnds: age, end }) => ({ age, worn: end === 'worn' })));
+  const log = kaplanMeier(
+    lives.map(({ ageEnds: age, enteredEnds: enteredAt, end }) => ({ age, worn: end === 'worn', enteredAt })),
+  );
   const typical = bandOf(medians.map((life) => life / perEnd)).median;
   return { model: modelCurve(drawn, Math.max(1.05 * (lives[0]?.ageEnds ?? 0), 1.8 * typical)), log, lives };
 }
 
-function modelCurve(drawn: readonly Weibull[], span: number): CurvePoint[] {
+/** Share of new edges that lasts beyond so many ends, in one draw. */
+type Lasts = (ends: number) => number;
+
+function lastsBy(shape: number, median: number, logLogistic: boolean): Lasts {
+  const life = { shape, scale: scaleFromMedian({ shape, median }) };
+  if (!logLogistic) return (ends) => survival(life, ends);
+  const power = LOG_LOGISTIC_STRETCH * shape;
+  return (ends) => Math.exp(-gatheredBy('log-logistic', power * Math.log(ends / median)));
+}
+
+function modelCurve(drawn: readonly Lasts[], span: number): CurvePoint[] {
   const step = niceStep(span / POINTS);
   return Array.from({ length: Math.ceil(span / step) + 1 }, (_, i) => {
     const ends = i * step;
-    const { low, median, high } = bandOf(Float64Array.from(drawn, (life) => survival(life, ends)));
+    const { low, median, high } = bandOf(Float64Array.from(drawn, (lasts) => lasts(ends)));
     return { ends, low, median, high };
   });
 }

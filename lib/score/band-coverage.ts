@@ -1,9 +1,11 @@
-import { wilsonInterval } from './wilson';
+import { clusteredInterval } from './clustered-interval';
 
 /** A 80 % band of ends left as it was shown, and what the edge then lasted. */
 export interface BandCase {
   readonly band: { readonly low: number; readonly high: number };
   readonly lasted: { readonly ends: number; readonly exact: boolean };
+  /** The edge that it was about: all bands of one edge hang on one life. */
+  readonly edge?: string | undefined;
 }
 
 export interface Coverage {
@@ -17,7 +19,7 @@ export interface Coverage {
 }
 
 /**
- * Share of bands that held what happened, with its 95 % interval. An edge that is only known to have lasted beyond the
+ * Share of bands that held what happened, with its 95 % interval (over edges, `clusteredInterval`). An edge that is only known to have lasted beyond the
  * upper end counts as beyond; one whose known life still lies within the band is left out, which of itself makes bands look
  * too narrow: read the coverage over edges that have ended. Undefined without a case. Source: formula.
  */
@@ -30,6 +32,11 @@ export function bandCoverage(cases: readonly BandCase[]): Coverage | undefined {
   const inside = count - short - beyond;
   return {
     ...{ count, share: inside / count, short: short / count, beyond: beyond / count },
-    ...wilsonInterval(inside, count),
+    ...clusteredInterval(
+      settled.map(({ band, lasted, edge }) => ({
+        hit: lasted.ends >= band.low && lasted.ends <= band.high,
+        edge,
+      })),
+    ),
   };
 }

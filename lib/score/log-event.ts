@@ -31,6 +31,11 @@ export interface RowCut extends EdgeName {
   readonly exposurePerEnd: number;
   /** Ends that were asked of the edge when the row began, where that is known; else its own ends. */
   readonly askedEnds?: number;
+  /**
+   * True of what the edge had cut, by count, before the log began to follow it: nothing could have been said of it, and the edge is
+   * in the log because it outlasted it.
+   */
+  readonly opening?: boolean;
 }
 
 /** Someone looked at the edge. */

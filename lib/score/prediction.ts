@@ -18,6 +18,7 @@ export const SETTLE_REASONS = [
   'further-edge',
   'closed-short',
   'changed',
+  'other-work',
 ] as const;
 export type SettleReason = (typeof SETTLE_REASONS)[number];
 

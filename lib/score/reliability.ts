@@ -1,13 +1,13 @@
 import { invariant } from '../invariant';
+import { clusteredInterval } from './clustered-interval';
 import type { Reliability, ReliabilityBin, ScoredCase } from './scored-case';
-import { wilsonInterval } from './wilson';
 
 /** How cases are put into bins: five of the same width from 0 to 1, or of the same number of cases. */
 export type Binning = 'equal-width' | 'equal-count';
 
 /**
- * Reliability diagram: cases in bins by what was predicted, and in each what came true, with its 95 % interval. The
- * calibration error is Σ (count ÷ all)·|predicted − observed|. Empty bins are left out; equal counts keep cases of the
+ * Reliability diagram: cases in bins by what was predicted, and in each what came true, with its 95 % interval, which
+ * allows for cases that share an edge (`clusteredInterval`). The calibration error is Σ (count ÷ all)·|predicted − observed|. Empty bins are left out; equal counts keep cases of the
  * same probability in the order given. Domain: at least one case and one bin. Source: formula.
  */
 export function reliabilityOf(
@@ -32,6 +32,7 @@ export function reliabilityOf(
 function binOf(group: readonly ScoredCase[]): ReliabilityBin {
   const count = group.length;
   const hits = group.filter(({ outcome }) => outcome).length;
+  const interval = clusteredInterval(group.map(({ outcome, edge }) => ({ hit: outcome, edge })));
   const predicted = group.reduce((sum, { probability }) => sum + probability, 0) / count;
-  return { count, predicted, observed: hits / count, ...wilsonInterval(hits, count) };
+  return { count, predicted, observed: hits / count, ...interval };
 }

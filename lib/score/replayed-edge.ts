@@ -41,12 +41,19 @@ export function historyOf(edge: ReplayedEdge): EdgeHistory {
   const { toolId, edgeNo, kind, partId, odIn, regrinds } = edge.began;
   const how = edge.ended?.how ?? 'in-service';
   const end: EdgeHistory['end'] = how === 'lost' ? 'removed-working' : how;
-  const name = { toolId, edgeNo, kind, partId, odIn, regrinds, end };
+  const entered = enteredWith(edge);
+  const name = { toolId, edgeNo, kind, partId, odIn, regrinds, end, ...(entered && { entered }) };
   const last = edge.rows.at(-1);
   if (end !== 'worn' || last === undefined) return { ...name, before: exposureOf(edge), during: [] };
   const doubtful = Math.max(1, last.ends - last.goodEnds) / last.ends;
   const before = [...edge.rows.slice(0, -1).map((row) => partOf(row)), partOf(last, 1 - doubtful)];
   return { ...name, before, during: [partOf(last, doubtful)] };
+}
+
+/** What it had cut when the log began to follow it; one that ended without a row since was entered as a finished life. */
+function enteredWith({ rows, ended }: ReplayedEdge): ExposurePart[] | undefined {
+  const opening = rows.filter((row) => row.opening === true).map((row) => partOf(row));
+  return opening.length === 0 || (ended !== null && opening.length === rows.length) ? undefined : opening;
 }
 
 function partOf({ materialId, dry, rework, ends, exposurePerEnd }: RowCut, share = 1): ExposurePart {

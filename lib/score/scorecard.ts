@@ -10,8 +10,10 @@ import type { Scorecard, ScoredCase } from './scored-case';
 export function scorecardOf(predictions: readonly Prediction[]): Scorecard {
   const scored = predictions.filter(({ settled }) => settled !== null && settled.outcome !== null);
   const both = scored.filter(({ fixedCount }) => fixedCount !== undefined);
-  const bands = predictions.flatMap(({ band, settled }): BandCase[] =>
-    band !== undefined && settled?.lasted !== undefined ? [{ band, lasted: settled.lasted }] : [],
+  const bands = predictions.flatMap(({ band, settled, what }): BandCase[] =>
+    band !== undefined && settled?.lasted !== undefined
+      ? [{ band, lasted: settled.lasted, edge: edgeOf(what) }]
+      : [],
   );
   return {
     ours: scoreCases(scored.map((prediction) => caseOf(prediction, prediction.probability))),
@@ -23,6 +25,11 @@ export function scorecardOf(predictions: readonly Prediction[]): Scorecard {
   };
 }
 
-function caseOf({ settled }: Prediction, probability: number): ScoredCase {
-  return { probability, outcome: settled?.outcome === true };
+function caseOf({ settled, what }: Prediction, probability: number): ScoredCase {
+  return { probability, outcome: settled?.outcome === true, edge: edgeOf(what) };
+}
+
+/** Names the edge that a prediction was about; undefined where it was about something else. */
+export function edgeOf({ toolId, edgeNo }: Prediction['what']): string | undefined {
+  return toolId === undefined ? undefined : `${edgeNo ?? 1}:${toolId}`;
 }

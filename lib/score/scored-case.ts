@@ -4,6 +4,8 @@ import type { Coverage } from './band-coverage';
 export interface ScoredCase {
   readonly probability: number;
   readonly outcome: boolean;
+  /** The edge that it was about, where several cases may share one. */
+  readonly edge?: string | undefined;
 }
 
 /** One bin of a reliability diagram. */
@@ -11,7 +13,7 @@ export interface ReliabilityBin {
   readonly count: number;
   /** Mean predicted probability of the bin. */
   readonly predicted: number;
-  /** Share that came true, with its 95 % Wilson interval. */
+  /** Share that came true, with its 95 % interval (Wilson's, over edges where cases share them). */
   readonly observed: number;
   readonly low: number;
   readonly high: number;

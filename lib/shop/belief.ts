@@ -27,5 +27,7 @@ export const BeliefSchema = form({
   partGiveOrTake: measureField('The spread between parts', { min: 1.01, max: 20 }),
   /** Accidents: on average one in so many lives. */
   livesPerIncident: measureField('Lives to an accident', { min: 1, max: 10_000 }),
+  /** How likely it is that a few edges last far longer than the rest; absent: as this project's default says. */
+  longTailPercent: measureField('The chance of a long tail', { min: 0, max: 95 }).optional(),
 });
 export type Belief = z.infer<typeof BeliefSchema>;

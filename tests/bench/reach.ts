@@ -3,9 +3,11 @@
  * npm run reach -- [shops of each age, default 60] [only studies whose name holds this] [seed: other shops of the same sort].
  * Every row: calibration error over five bins (equal width, equal count; the knowing forecaster's, which is chance alone),
  * Brier score beside that of a forecaster who knows the true figures and that of the shop's fixed count, and the share of
- * 80 % bands of whole ends that held. As believed: truth drawn from the model's own priors. Misjudged: it was not.
+ * 80 % bands of whole ends that held, beside the same expected over the lives with its standard error over shops. As believed:
+ * truth drawn from the model's own priors. Misjudged: it was not. The other sorts of shop (`reach-worlds.ts`) by name, or `every`.
  */
 import { AGES, type ReachCase, type ReachStudy, reachCases, reachFigures } from '@/tests/support/reach-study';
+import { WORLDS, type WorldName } from '@/tests/support/reach-worlds';
 
 const shops = Number(process.argv[2] ?? 60);
 const only = process.argv[3] ?? '';
@@ -24,12 +26,13 @@ function line(name: string, cases: readonly ReachCase[]): void {
       `Brier ${f.brier.toFixed(4)}, knowing ${f.knowingBrier.toFixed(4)}, fixed count ${f.fixedCountBrier.toFixed(4)}`,
       `above knowing ${percent(f.excess)} (expected ${percent(f.expectedExcess)})`,
       `in band ${percent(f.inBand)} (short ${percent(f.short)}, beyond ${percent(f.beyond)})`,
+      `expected ${percent(f.holds)} ± ${percent(f.holdsError).trim()}`,
     ].join(' | '),
   );
 }
 
 function study(name: string, of: Pick<ReachStudy, 'law' | 'truth' | 'readingShare' | 'useReadings'>): void {
-  if (!name.includes(only)) return;
+  if (only !== 'every' && !name.includes(only)) return;
   const all: ReachCase[] = [];
   for (const [age, log] of Object.entries(AGES)) {
     const cases = reachCases({ ...of, ...log, shops, seed });
@@ -39,8 +42,17 @@ function study(name: string, of: Pick<ReachStudy, 'law' | 'truth' | 'readingShar
   line(`${name}, all`, all);
 }
 
+/** The two that the targets are about, and any other that is asked for. */
+function worldsToStudy(): WorldName[] {
+  const all = Object.keys(WORLDS) as WorldName[];
+  return all.filter(
+    (name, i) =>
+      i < 2 || only === 'every' || (only !== '' && `weibull, ${name} lognormal, ${name}`.includes(only)),
+  );
+}
+
 for (const law of ['weibull', 'lognormal'] as const)
-  for (const truth of ['as-believed', 'misjudged'] as const) study(`${law}, ${truth}`, { law, truth });
+  for (const truth of worldsToStudy()) study(`${law}, ${truth}`, { law, truth });
 for (const useReadings of [false, true])
   study(`readings ${useReadings ? 'used' : 'left out'}`, {
     ...{ law: 'weibull', truth: 'as-believed', readingShare: READING_SHARE, useReadings },

@@ -3,9 +3,7 @@ import { normalCdf, normalQuantile } from '@/lib/numeric/normal';
 import { streamOfKey } from '@/lib/numeric/random-stream';
 import type { BacktestCase } from '@/lib/score/backtest';
 import type { LogEvent } from '@/lib/score/log-event';
-
-/** The law that true lives follow in a simulated shop. */
-export type TrueLaw = 'weibull' | 'lognormal';
+import { GUESS_FACTOR, type ReachWorld, type TrueLaw, WORLDS, type WorldName } from './reach-worlds';
 
 /** A simulated shop: its log, what it typed on its first day, and what a forecaster who knows the truth would have said. */
 export interface ReachShop {
@@ -13,7 +11,8 @@ export interface ReachShop {
   readonly guesses: readonly FirstGuess[];
   /** Ends after which this shop changes a die: its own true median in ends of ordinary work, which is generous to the rule. */
   readonly changeAtEnds: (partId: string) => number;
-  readonly truly: (made: BacktestCase) => number;
+  /** The probability that the edge of the case has so many ends of the case's own work left, by the true figures. */
+  readonly truly: (made: BacktestCase, ends: number) => number;
   /** Ends of the case's own work that the edge truly had left, before it wore out or was dropped. */
   readonly trulyLasts: (made: BacktestCase) => number;
 }
@@ -21,7 +20,7 @@ export interface ReachShop {
 export interface ReachPlan {
   readonly key: string;
   readonly law: TrueLaw;
-  readonly truth: 'as-believed' | 'misjudged';
+  readonly truth: WorldName;
   readonly jobs: number;
   /** Share of jobs before which someone grades the edge with a true error of 0.15 of its life. */
   readonly readingShare?: number;
@@ -35,7 +34,6 @@ export const REACH_MATERIALS = [
   { materialId: 'ti', factor: 1.5 },
 ];
 const READING_SD = 0.15;
-const GUESS_FACTOR = 2;
 /** Spread of ln T of a Weibull life of shape 1. Source: formula, π/√6. */
 const GUMBEL_SD = Math.PI / Math.sqrt(6);
 
@@ -46,25 +44,24 @@ interface Truth {
   readonly incidentRate: number;
 }
 
-/**
- * Plays a shop's jobs in time order: three sizes of die, three materials, two dies of a size in turn, jobs of 4 to 60 ends
- * that owe nothing to the truth, one incident in 15 to 20 lives.
- */
+/** Plays a shop's jobs in time order: jobs that owe nothing to the truth, dies of a size in turn, incidents by chance. */
 export function simulateReach(plan: ReachPlan): ReachShop {
   const { key, law } = plan;
+  const world = WORLDS[plan.truth];
   const random = streamOfKey(`reach:${law}:${key}`);
   const gauss = (): number => normalQuantile(random());
-  const typed = 1206 * Math.exp(0.5 * gauss());
-  const truth = drawTruth(plan.truth, typed, gauss);
-  const { events, ends } = playJobs(plan, truth, random);
+  const middle = world.typed ? Math.log(1206) + 0.5 * gauss() : Math.log(1206) + 0.7 * gauss();
+  const guess = { partId: partOf(0), odIn: 0.375, lifeBase: Math.exp(middle), factor: GUESS_FACTOR };
+  const truth = drawTruth(world, middle, gauss);
+  const { events, ends } = playJobs(plan, world, truth, random);
   return {
     events,
-    guesses: [{ partId: partOf(0), odIn: 0.375, lifeBase: typed, factor: GUESS_FACTOR }],
+    guesses: world.typed ? [guess] : [],
     changeAtEnds: (partId) => {
       const size = SIZES.findIndex((_, i) => partOf(i) === partId);
       return (truth.medians[size] ?? 0) / (TURNS[size] ?? 1);
     },
-    truly: (made) => knows(law, truth, made),
+    truly: (made, more) => knows(law, truth, made, more),
     trulyLasts: (made) => {
       const { age, cost } = costOf(truth, made);
       return Math.floor(((ends.get(made.row.toolId) ?? 0) - age) / cost);
@@ -72,21 +69,15 @@ export function simulateReach(plan: ReachPlan): ReachShop {
   };
 }
 
-/**
- * The true figures of a shop, given what it typed about its 3/8 die. As believed: from the model's own priors. Misjudged:
- * shapes evenly over 1.4 to 3.5 (wear more regular than believed), parts and sizes more alike than believed.
- */
-function drawTruth(how: ReachPlan['truth'], typed: number, gauss: () => number): Truth {
-  const asBelieved = how === 'as-believed';
-  const spread = asBelieved
-    ? { size: 0.4, part: 0.3, material: 0.4 }
-    : { size: 0.2, part: 0.2, material: 0.3 };
-  const first = Math.log(typed) + (Math.log(GUESS_FACTOR) / normalQuantile(0.9)) * gauss();
+/** The true figures of a shop, given the log of what it typed about its 3/8 die (nothing typed: of the default life itself). */
+function drawTruth(world: ReachWorld, typed: number, gauss: () => number): Truth {
+  const { spread, guessMiss, shape, livesPerIncident } = world;
+  const first = world.typed ? typed + guessMiss(gauss) : typed;
   const parts = SIZES.map(() => spread.part * gauss());
   const exponent = -0.3 + spread.size * gauss();
-  const middle = first - (parts[0] ?? 0);
+  const middle = world.typed ? first - (parts[0] ?? 0) : first;
   return {
-    shape: asBelieved ? 2 * Math.exp(0.35 * gauss()) : 1.4 + 2.1 * normalCdf(gauss()),
+    shape: shape(gauss),
     medians: SIZES.map((odIn, i) => Math.exp(middle + exponent * Math.log(odIn / 0.375) + (parts[i] ?? 0))),
     factors: new Map(
       REACH_MATERIALS.map(({ materialId, factor }) => [
@@ -94,7 +85,7 @@ function drawTruth(how: ReachPlan['truth'], typed: number, gauss: () => number):
         factor * Math.exp(spread.material * gauss()),
       ]),
     ),
-    incidentRate: 1 / ((asBelieved ? 20 : 15) * Math.exp(middle)),
+    incidentRate: 1 / (livesPerIncident * Math.exp(middle)),
   };
 }
 
@@ -110,7 +101,7 @@ interface Edge {
   exposure: number;
 }
 
-function playJobs(plan: ReachPlan, truth: Truth, random: () => number) {
+function playJobs(plan: ReachPlan, world: ReachWorld, truth: Truth, random: () => number) {
   const events: LogEvent[] = [];
   const ends = new Map<string, number>();
   const rack: Edge[] = [];
@@ -127,11 +118,11 @@ function playJobs(plan: ReachPlan, truth: Truth, random: () => number) {
     return edge;
   };
   for (let job = 0; job < plan.jobs; job++) {
-    const size = Math.floor(3 * random());
+    const size = Math.floor(world.sizes * random());
     const mine = rack.filter((edge) => edge.size === size);
-    const edge = mine[Math.floor(2 * random())] ?? fetch(size);
-    const materialId = ['ref', 'ref', '2507', 'ti'][Math.floor(4 * random())] ?? 'ref';
-    const asked = Math.round(4 * 15 ** random());
+    const edge = mine[Math.floor(world.inTurn * random())] ?? fetch(size);
+    const materialId = world.materials[Math.floor(world.materials.length * random())] ?? 'ref';
+    const asked = Math.round(world.ends.from * world.ends.times ** random());
     const name = { toolId: edge.toolId, edgeNo: 1 };
     if (random() < (plan.readingShare ?? 0)) {
       const worn = edge.exposure / edge.life + READING_SD * normalQuantile(random());
@@ -174,12 +165,12 @@ function costOf(truth: Truth, { row, exposure }: BacktestCase): { age: number; c
   return { age, cost: row.exposurePerEnd * factor(row.materialId) };
 }
 
-/** The probability that the edge neither wears out nor is dropped, by the true figures. */
-function knows(law: TrueLaw, truth: Truth, made: BacktestCase): number {
+/** The probability that the edge neither wears out nor is dropped within so many ends, by the true figures. */
+function knows(law: TrueLaw, truth: Truth, made: BacktestCase, ends: number): number {
   const { age, cost } = costOf(truth, made);
   const size = Number(made.row.connectionId.slice(1));
   const life = { median: truth.medians[size] ?? 1, shape: truth.shape };
-  const more = (made.prediction.what.ends ?? 0) * cost;
+  const more = ends * cost;
   const lasts = survives(law, life, age + more) / survives(law, life, age);
   return lasts * Math.exp(-truth.incidentRate * more);
 }

@@ -3,7 +3,8 @@ import { backtest } from '@/lib/score/backtest';
 import { baseRateOf, brierScore } from '@/lib/score/brier';
 import { reliabilityOf } from '@/lib/score/reliability';
 import type { ScoredCase } from '@/lib/score/scored-case';
-import { REACH_MATERIALS, type ReachPlan, simulateReach, type TrueLaw } from './reach-shop';
+import { REACH_MATERIALS, type ReachPlan, simulateReach } from './reach-shop';
+import type { TrueLaw } from './reach-worlds';
 
 export const REACH_PRIORS = defaultLifePriors('die', {
   referenceMaterialId: 'ref',
@@ -18,6 +19,10 @@ export interface ReachCase {
   /** The 10–90 % band of ends left, and the ends truly left. */
   readonly band: { readonly low: number; readonly high: number };
   readonly lasted: number;
+  /** Chance that the band holds the ends left, by the true figures: the same with the luck of single lives taken out. */
+  readonly holds: number;
+  /** Names the shop: its cases hang together. */
+  readonly shop: number;
 }
 
 export interface ReachStudy {
@@ -59,9 +64,10 @@ export function reachCases(study: ReachStudy): ReachCase[] {
       return [
         {
           ours: { probability, outcome },
-          knowing: { probability: shop.truly(one), outcome },
+          knowing: { probability: shop.truly(one, one.prediction.what.ends ?? 0), outcome },
           fixedCount: { probability: fixedCount, outcome },
-          ...{ band, lasted: shop.trulyLasts(one) },
+          ...{ band, lasted: shop.trulyLasts(one), shop: jobs * 1e6 + s },
+          holds: shop.truly(one, band.low) - shop.truly(one, band.high + 1),
         },
       ];
     });
@@ -85,6 +91,9 @@ export interface ReachFigures {
   readonly inBand: number;
   readonly short: number;
   readonly beyond: number;
+  /** The first expected over the lives, and its standard error with the shops as the sample. */
+  readonly holds: number;
+  readonly holdsError: number;
 }
 
 export function reachFigures(cases: readonly ReachCase[]): ReachFigures {
@@ -107,5 +116,15 @@ export function reachFigures(cases: readonly ReachCase[]): ReachFigures {
     expectedExcess: gap / least,
     fixedCountBrier: brierScore(cases.map((one) => one.fixedCount)),
     ...{ inBand: 1 - short - beyond, short, beyond },
+    ...heldOver(cases),
   };
+}
+
+function heldOver(cases: readonly ReachCase[]): { holds: number; holdsError: number } {
+  const holds = cases.reduce((sum, one) => sum + one.holds, 0) / cases.length;
+  const sums = new Map<number, number>();
+  for (const one of cases) sums.set(one.shop, (sums.get(one.shop) ?? 0) + one.holds - holds);
+  const m = sums.size;
+  const squares = [...sums.values()].reduce((sum, value) => sum + value * value, 0);
+  return { holds, holdsError: Math.sqrt((squares * m) / Math.max(1, m - 1)) / cases.length };
 }

@@ -21,6 +21,12 @@ export function shapeWords({
   return 'They wear out rather than break by chance';
 }
 
+/** Whether a few last far longer than the rest: "3 chances in 10; 2.5 in 10 before the log spoke". */
+export function longTailWords({ longTail }: Pick<KindWear, 'longTail'>): string {
+  const inTen = (share: number): string => (10 * share).toFixed(1).replace(/\.0$/, '');
+  return `${inTen(longTail.probability)} chances in 10; ${inTen(longTail.believed)} in 10 before the log spoke`;
+}
+
 type Seen = Pick<KindWear, 'kind' | 'seen' | 'counts' | 'regrind' | 'dry' | 'rework' | 'livesPerIncident'>;
 
 /** What a regrind leaves: "0.87 of the life before (0.82 to 0.92), from 41 reground edges". */

@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { NumberField, SubmitButton } from '@/app/_shared/ui';
 import type { EdgeKind } from '@/lib/shop/vocabulary';
 import { setBeliefAction } from '../actions';
@@ -13,7 +13,7 @@ interface BeliefFormProps {
   readonly rows: readonly BeliefRow[];
   /** Figures that are sent along without being asked. */
   readonly unseen: Readonly<Record<string, string>>;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }
 
 /** What is believed of one kind of edge before the log speaks, each figure with how sure it is. */
@@ -24,48 +24,44 @@ export function BeliefForm({ kind, rows, unseen, stamp }: BeliefFormProps) {
       stamp={stamp}
       label={`What is believed of ${kind === 'die' ? 'dies' : 'blades'}`}
     >
-      {(state) => (
-        <>
-          <input type="hidden" name="kind" value={kind} />
-          {Object.entries(unseen).map(([name, value]) => (
-            <input key={name} type="hidden" name={name} value={value} />
-          ))}
-          <div className={styles.rows}>
-            {rows.map(({ name, words, label, value, unit, giveOrTake }) => {
-              const first = giveOrTake === undefined ? name : `${name}.typical`;
-              const second = `${name}.giveOrTake`;
-              return (
-                <div key={name} className={styles.row}>
-                  <p>{words}</p>
-                  <NumberField
-                    name={first}
-                    id={`${kind}-${first}`}
-                    label={label}
-                    entry="decimal"
-                    unit={unit}
-                    defaultValue={typedOr(state, first, value)}
-                    error={fieldError(state, `belief.${first}`)}
-                  />
-                  {giveOrTake === undefined ? null : (
-                    <NumberField
-                      name={second}
-                      id={`${kind}-${second}`}
-                      label="Give or take a factor of"
-                      entry="decimal"
-                      unit="×"
-                      defaultValue={typedOr(state, second, giveOrTake)}
-                      error={fieldError(state, `belief.${second}`)}
-                    />
-                  )}
-                </div>
-              );
-            })}
-          </div>
-          <div>
-            <SubmitButton>Save for {kind === 'die' ? 'dies' : 'blades'}</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="kind" value={kind} />
+      {Object.entries(unseen).map(([name, value]) => (
+        <input key={name} type="hidden" name={name} value={value} />
+      ))}
+      <div className={styles.rows}>
+        {rows.map(({ name, words, label, value, unit, giveOrTake }) => {
+          const first = giveOrTake === undefined ? name : `${name}.typical`;
+          const second = `${name}.giveOrTake`;
+          return (
+            <div key={name} className={styles.row}>
+              <p>{words}</p>
+              <NumberField
+                name={first}
+                id={`${kind}-${first}`}
+                label={label}
+                entry="decimal"
+                unit={unit}
+                defaultValue={value}
+                answers={`belief.${first}`}
+              />
+              {giveOrTake === undefined ? null : (
+                <NumberField
+                  name={second}
+                  id={`${kind}-${second}`}
+                  label="Give or take a factor of"
+                  entry="decimal"
+                  unit="×"
+                  defaultValue={giveOrTake}
+                  answers={`belief.${second}`}
+                />
+              )}
+            </div>
+          );
+        })}
+      </div>
+      <div>
+        <SubmitButton>Save for {kind === 'die' ? 'dies' : 'blades'}</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { factorText } from '@/app/_shared/format';
 import { Panel } from '@/app/_shared/ui';
 import { defaultBelief } from '@/lib/outlook/life-beliefs';
@@ -14,7 +15,7 @@ const KINDS: readonly { kind: EdgeKind; title: string }[] = [
 
 interface BeliefPanelProps {
   readonly beliefs: readonly Belief[];
-  readonly stamps: readonly { entryId: string; deviceAtMs: number }[];
+  readonly stamps: Readonly<Record<EdgeKind, EntryStamp>>;
 }
 
 /** What is believed before the log speaks, and where it comes from: the shop itself, or this project's defaults. */
@@ -27,7 +28,7 @@ export function BeliefPanel({ beliefs, stamps }: BeliefPanelProps) {
           <Link href="/setup">first guesses of how long each part lasts</Link>. The log takes over as edges
           wear out; the more of them have, the less these count.
         </p>
-        {KINDS.map(({ kind, title }, at) => {
+        {KINDS.map(({ kind, title }) => {
           const own = beliefs.find((belief) => belief.kind === kind);
           const belief = own ?? defaultBelief(kind);
           const { regrind } = belief;
@@ -46,7 +47,7 @@ export function BeliefPanel({ beliefs, stamps }: BeliefPanelProps) {
                 </p>
                 <BeliefForm
                   kind={kind}
-                  rows={beliefRows(belief)}
+                  rows={beliefRows({ ...defaultBelief(kind), ...belief })}
                   unseen={
                     kind === 'die'
                       ? {
@@ -55,7 +56,7 @@ export function BeliefPanel({ beliefs, stamps }: BeliefPanelProps) {
                         }
                       : {}
                   }
-                  stamp={stamps[at] ?? { entryId: '', deviceAtMs: 0 }}
+                  stamp={stamps[kind]}
                 />
               </div>
             </details>

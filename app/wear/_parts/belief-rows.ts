@@ -59,5 +59,12 @@ export function beliefRows(belief: Belief): BeliefRow[] {
       value: factorText(belief.livesPerIncident),
       unit: 'lives',
     },
+    {
+      name: 'longTailPercent',
+      words: `How likely it is that a few ${many} last far longer than the rest, so that the longest lives stretch out; the log then decides`,
+      label: 'A few last far longer',
+      value: factorText(belief.longTailPercent ?? 0),
+      unit: '%',
+    },
   ];
 }

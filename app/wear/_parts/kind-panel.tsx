@@ -8,6 +8,7 @@ import {
   fasterWords,
   incidentWords,
   KIND_NOUN,
+  longTailWords,
   regrindWords,
   shapeWords,
 } from '@/app/_shared/words/wear-words';
@@ -46,6 +47,7 @@ export function KindPanel({ wear, parts }: { wear: KindWear; parts: readonly Par
         <KeyValue
           items={[
             { label: 'How they end', value: shapeWords(wear) },
+            { label: 'A few last far longer', value: longTailWords(wear) },
             { label: 'Accidents', value: incidentWords(wear) },
             ...(kind === 'blade' ? [{ label: 'After a regrind', value: regrindWords(wear) }] : []),
             { label: 'Cutting dry', value: fasterWords(wear.dry, { ends: seen.dryEnds, how: 'cut dry' }) },

@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { NumberField, SubmitButton } from '@/app/_shared/ui';
 import { setReadingSettingsAction } from '../reading-action';
 import type { ReadingRow } from './reading-rows';
@@ -13,38 +13,34 @@ export function ReadingForm({
   stamp,
 }: {
   readonly rows: readonly ReadingRow[];
-  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number; readonly shop?: string };
+  readonly stamp: EntryStamp;
 }) {
   return (
     <EntryForm action={setReadingSettingsAction} stamp={stamp} label="How readings count">
-      {(state) => (
-        <>
-          <div className={styles.rows}>
-            {rows.map(({ words, source, fields }) => (
-              <div key={words} className={styles.row}>
-                <p>
-                  {words} <span className="fine">({source})</span>
-                </p>
-                {fields.map(({ name, label, unit, value }) => (
-                  <NumberField
-                    key={name}
-                    name={name}
-                    id={`reading-${name}`}
-                    label={label}
-                    entry="decimal"
-                    unit={unit}
-                    defaultValue={typedOr(state, name, String(value))}
-                    error={fieldError(state, `settings.${name}`)}
-                  />
-                ))}
-              </div>
+      <div className={styles.rows}>
+        {rows.map(({ words, source, fields }) => (
+          <div key={words} className={styles.row}>
+            <p>
+              {words} <span className="fine">({source})</span>
+            </p>
+            {fields.map(({ name, label, unit, value }) => (
+              <NumberField
+                key={name}
+                name={name}
+                id={`reading-${name}`}
+                label={label}
+                entry="decimal"
+                unit={unit}
+                defaultValue={String(value)}
+                answers={`settings.${name}`}
+              />
             ))}
           </div>
-          <div>
-            <SubmitButton>Save how readings count</SubmitButton>
-          </div>
-        </>
-      )}
+        ))}
+      </div>
+      <div>
+        <SubmitButton>Save how readings count</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Panel } from '@/app/_shared/ui';
 import { DEFAULT_READING_SETTINGS, type ReadingSettings } from '@/lib/reading/reading-settings';
 import { ReadingForm } from './reading-form';
@@ -6,7 +7,7 @@ import { readingRows } from './reading-rows';
 
 interface ReadingPanelProps {
   readonly settings: ReadingSettings | undefined;
-  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number; readonly shop?: string };
+  readonly stamp: EntryStamp;
 }
 
 /** How what is seen of an edge counts, with where each figure comes from; and where the confidence of safe ends stands. */

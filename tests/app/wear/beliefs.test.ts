@@ -36,6 +36,7 @@ it('the form shows the defaults and reads them back', () => {
     expect(belief).toMatchObject({ kind, shape: { typical: 2 }, regrind: { typical: 0.85 } });
     expect(belief).toMatchObject({ dry: { typical: 1.5 }, rework: { typical: 1.2 } });
     expect(belief.livesPerIncident).toBe(kind === 'die' ? 20 : 10);
+    expect(belief.longTailPercent).toBe(25);
   }
 });
 
@@ -52,6 +53,7 @@ it.each([
   ['shape.typical', 'ten'],
   ['dry.giveOrTake', '0.5'],
   ['livesPerIncident', '0'],
+  ['longTailPercent', '96'],
 ])('refuses %s of "%s" and names the field', (name, value) => {
   const result = parse(sent('blade', { [name]: value }));
   expect(result.success ? '' : result.error.issues[0]?.path.join('.')).toBe(`belief.${name}`);

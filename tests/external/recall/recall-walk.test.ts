@@ -2,14 +2,15 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { acceptEnds } from '@/db/commands/accept-ends';
 import { checkGauge } from '@/db/commands/keep-gauge';
+import { reviewRecall } from '@/db/commands/keep-recall';
 import { openRecall } from '@/db/commands/open-recall';
 import { recordCalibration } from '@/db/commands/record-calibration';
 import { reverseEntry } from '@/db/commands/reverse-entry';
 import { setNoun } from '@/db/commands/set-noun';
 import { replay } from '@/db/ledger/replay';
 import type { Db } from '@/db/open';
-import { findRecall } from '@/db/queries/recalls';
-import { AcceptEndsInput, OpenRecallInput } from '@/lib/shop/acceptance-input';
+import { findRecall, listRecallsOf } from '@/db/queries/recalls';
+import { AcceptEndsInput, OpenRecallInput, ReviewRecallInput } from '@/lib/shop/acceptance-input';
 import { RecordCalibrationInput, ReverseEntryInput } from '@/lib/shop/command-input';
 import { CheckGaugeInput } from '@/lib/shop/gauge-input';
 import { acceptShop, CONE, GO, lookAt, NG, planLine } from '../../support/accept-shop';
@@ -46,8 +47,11 @@ const deed = fc.oneof(
     arbitrary: fc.record({
       do: fc.constant('check' as const),
       qualifies: fc.boolean(),
+      plug: fc.constantFrom('SP-56-1', 'SP-56-1', 'SP-56-2'),
     }),
   },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('plug-good' as const) }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('plug-out' as const) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('reverse' as const), which: fc.nat(40) }) },
 );
 type Deed = typeof deed extends fc.Arbitrary<infer D> ? D : never;
@@ -61,7 +65,7 @@ function shop(): Db {
   const db = acceptShop();
   must(planLine(db, 'J-2', 400));
   must(setNoun(db, may('set-up-shop'), { noun: 'part', value: PLUG, envelope: envelope() }, ENV));
-  receive(db, 'SP-56-1', PLUG, { dueOnDay: '2027-12-31' });
+  for (const id of ['SP-56-1', 'SP-56-2']) receive(db, id, PLUG, { dueOnDay: '2027-12-31' });
   return db;
 }
 
@@ -92,15 +96,33 @@ function play(db: Db, one: Deed, nowMs: number, past: readonly string[]): string
     if (one.do === 'check') {
       const input = CheckGaugeInput.parse({
         ...{ ...about, toolId: GAUGE, onDay: dayOf(nowMs), result: 'pass' },
-        ...{ qualifies: one.qualifies, againstToolId: 'SP-56-1' },
+        ...{ qualifies: one.qualifies, againstToolId: one.plug },
       });
       return checkGauge(db, may('check-gauge'), input, env);
+    }
+    if (one.do === 'plug-good') {
+      const good = { result: 'pass', dueOnDay: '2027-12-31', certificate: '', asFound: 'in' };
+      const fields = { ...about, toolId: 'SP-56-1', onDay: dayOf(nowMs), ...good };
+      return recordCalibration(db, may('record-calibration'), RecordCalibrationInput.parse(fields), env);
+    }
+    if (one.do === 'plug-out') {
+      const found = { direction: 'large', found: 'out', foundEntryId: null, foundOnDay: dayOf(nowMs) };
+      const fields = OpenRecallInput.parse({ ...about, gaugeId: 'SP-56-1', ...found });
+      return openRecall(db, may('keep-recalls'), fields, env);
     }
     const targetId = past[past.length - 1 - (one.which % Math.max(1, past.length))];
     if (targetId === undefined) return undefined;
     return reverseEntry(db, may('reverse-entry'), ReverseEntryInput.parse({ ...about, targetId }), env);
   })();
   return result?.ok === true ? id : undefined;
+}
+
+/** Looks at the windows of the plug’s recalls again: what one rested on may have been taken back since. */
+function reviewPlugs(db: Db, nowMs: number): void {
+  for (const { id: recallId } of listRecallsOf(db, 'SP-56-1')) {
+    const input = ReviewRecallInput.parse({ ...entered(), recallId });
+    reviewRecall(db, may('keep-recalls'), input, { nowMs });
+  }
 }
 
 /** Finds the gauge out, and opens the recall for it. */
@@ -119,7 +141,7 @@ function findOut(db: Db, finding: string, nowMs: number): string {
       onDay,
       result: 'fail',
       qualifies: true,
-      againstToolId: 'SP-56-1',
+      againstToolId: 'SP-56-2',
     };
     must(checkGauge(db, may('check-gauge'), CheckGaugeInput.parse(failed), env));
   }
@@ -138,7 +160,7 @@ function findOut(db: Db, finding: string, nowMs: number): string {
 
 // source: identity. The recall lists what a plain walk over the raw entries of the ledger lists, written without our code.
 it('a recall lists exactly what a plain walk of the ledger lists, whatever happened', () => {
-  const seen = { listed: 0, reversed: 0, beyondFirstCertificate: 0 };
+  const seen = { listed: 0, reversed: 0, beyondFirstCertificate: 0, doubted: 0 };
   fc.assert(
     fc.property(history, ({ deeds, finding }) => {
       const db = shop();
@@ -150,6 +172,7 @@ it('a recall lists exactly what a plain walk of the ledger lists, whatever happe
         else past.push(id);
       });
       const foundAtMs = T0 + deeds.length * (DAY_MS / 3) + DAY_MS;
+      reviewPlugs(db, foundAtMs);
       const recall = findRecall(db, findOut(db, finding, foundAtMs));
       const walked = suspectsByWalk(db, {
         gaugeId: GAUGE,
@@ -165,6 +188,7 @@ it('a recall lists exactly what a plain walk of the ledger lists, whatever happe
       expect(dump(again)).toEqual(dump(db));
       seen.listed += walked.suspects.size;
       if (walked.skippedCertificate) seen.beyondFirstCertificate += 1;
+      if (walked.skippedCheck) seen.doubted += 1;
     }),
     { numRuns: 150, seed: 4711 },
   );
@@ -172,4 +196,5 @@ it('a recall lists exactly what a plain walk of the ledger lists, whatever happe
   expect(seen.reversed).toBeGreaterThan(30);
   // Enough of each kind that a wrong window would show.
   expect(seen.beyondFirstCertificate).toBeGreaterThan(5);
+  expect(seen.doubted, 'checks on a plug found out, since').toBeGreaterThan(5);
 });

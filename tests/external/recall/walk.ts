@@ -17,7 +17,7 @@ interface Good {
  * The suspect ends by the plainest way: read every entry that nobody took back, walk through them once in the order of
  * the days, remember where the gauge was last known good, and take what was accepted with it after that. Shares nothing with
  * the program but the ledger’s rows. A certificate that does not say how the gauge was found counts only as the one before
- * another such certificate.
+ * another such certificate, and a check on a plug that was itself found out counts as nothing.
  */
 export function suspectsByWalk(
   db: Db,
@@ -36,6 +36,7 @@ export function suspectsByWalk(
     .filter((row) => row.kind === 'gauge-calibrated' || row.kind === 'gauge-checked')
     .map((row) => ({ ...row, p: JSON.parse(row.payload) }))
     .filter(({ p, server_at_ms }) => p.onDay < foundDay || (p.onDay === foundDay && server_at_ms < foundAtMs))
+    .filter(({ p, server_at_ms }) => !isDoubted(standing, p, server_at_ms))
     .sort((a, b) =>
       a.p.onDay === b.p.onDay ? b.server_at_ms - a.server_at_ms : a.p.onDay < b.p.onDay ? 1 : -1,
     );
@@ -66,7 +67,31 @@ export function suspectsByWalk(
     if (p.decision === 'refused' && words.some((one: { verdict: string }) => one.verdict === 'fail'))
       refused.add(row.id);
   }
-  return { suspects, refused, skippedCertificate: silentSeen && good !== undefined };
+  const skippedCheck = standing.some(
+    (row) => row.subject_id === gaugeId && isDoubted(standing, JSON.parse(row.payload), row.server_at_ms),
+  );
+  return { suspects, refused, skippedCertificate: silentSeen && good !== undefined, skippedCheck };
+}
+
+/**
+ * A check on a plug that was found out, made before that and after the plug was last found good itself: it shows nothing.
+ * Plugs are only ever found good by a certificate that says how they came in, in these histories.
+ */
+// biome-ignore lint/suspicious/noExplicitAny: raw JSON of the ledger, read on purpose without the program's types
+function isDoubted(standing: readonly Row[], p: any, atMs: number): boolean {
+  if (!p.againstToolId) return false;
+  const of = (kind: string) => standing.filter((row) => row.kind === kind);
+  return of('recall-opened').some((opened) => {
+    if (JSON.parse(opened.payload).gaugeId !== p.againstToolId || atMs > opened.server_at_ms) return false;
+    return !of('gauge-calibrated').some((row) => {
+      const good = JSON.parse(row.payload).onDay;
+      const beforeOpening = row.server_at_ms < opened.server_at_ms;
+      // The plug was found good after this check and before it was found out: it was good when the check was made.
+      return (
+        row.subject_id === p.againstToolId && beforeOpening && row.server_at_ms > atMs && good >= p.onDay
+      );
+    });
+  });
 }
 
 /** After it by day; on its own day by the clock, unless it was written down when that day was long over. */

@@ -40,3 +40,21 @@ it('says nothing of an edge that cut nothing', () => {
   const idle = groupedDraws(DRAWS, { history: edge('E', { before: [] }), ends: 0 });
   expect(groupedLogLik(idle, K, SHAPE, 2)).toBeCloseTo(0, 12);
 });
+
+// source: formula. Log-logistic: S = 1/(1 + u), density by log exposure b·u/(1 + u)², u = (x/m)^b, b = √2·shape; divided by the
+// survival at entry where the edge was followed late.
+it('reads the same edge by the other law, and given that it lasted until it was followed', () => {
+  const tailed = { ...DRAWS, logLogistic: new Uint8Array(64).fill(1) };
+  const history = edge('E', { before: [cut(600)], during: [cut(60)], end: 'worn' });
+  const whole = groupedDraws(tailed, { history, ends: 60 });
+  const m = whole.logMedian[K] ?? 0;
+  const u = (x: number): number => (x / Math.exp(m)) ** (Math.SQRT2 * SHAPE);
+  const lasts = (x: number): number => 1 / (1 + u(x));
+  const chance = Math.log(lasts(400) - lasts(440));
+  expect(groupedLogLik(whole, K, SHAPE, 1.5)).toBeCloseTo(chance, 9);
+  const late = groupedDraws(tailed, { history: { ...history, entered: [cut(300)] }, ends: 60 });
+  expect(groupedLogLik(late, K, SHAPE, 1.5)).toBeCloseTo(chance - Math.log(lasts(200)), 9);
+  const exact = groupedDraws(tailed, { history: edge('E', { before: [cut(600)], end: 'worn' }), ends: 60 });
+  const density = (Math.SQRT2 * SHAPE * u(600)) / (1 + u(600)) ** 2;
+  expect(groupedLogLik(exact, K, SHAPE, 1)).toBeCloseTo(Math.log(density), 9);
+});

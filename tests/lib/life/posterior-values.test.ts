@@ -11,11 +11,14 @@ const MORE: readonly EdgeHistory[] = [
   edge('Z-2', { before: [], during: [cut(900)], end: 'worn' }),
   edge('Z-3', { before: [cut(1100), cut(20, { rework: true })], end: 'worn' }),
   edge('Z-4', { before: [cut(1e7)], regrinds: 2 }),
+  edge('Z-5', { before: [cut(700, { dry: true })], entered: [cut(400, { dry: true })] }),
+  edge('Z-6', { before: [cut(700)], during: [cut(30)], end: 'worn', entered: [cut(300)] }),
 ];
 
 // source: identity. The same posterior as the one with derivatives: differences between points agree.
-describe('values at many points', () => {
-  const { model, theta } = fitted(MORE);
+describe.each(['weibull', 'log-logistic'] as const)('values at many points, %s', (law) => {
+  const { model: own, theta } = fitted(MORE);
+  const model = own && { ...own, law };
   if (model === undefined) throw new Error('a fit carries its model');
   const shifts = [0, 0.1, -0.2, 0.35, -0.5];
   const columns = Array.from(theta, (value, i) =>

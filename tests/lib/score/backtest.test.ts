@@ -47,6 +47,35 @@ describe('a replay of a log', () => {
     expect(deaf.map(({ prediction }) => prediction)).toEqual(unread.map(({ prediction }) => prediction));
   });
 
+  // source: hand. That an edge outlasted what it had cut before it was entered was known when it was entered.
+  it('scores nothing that was over before the log began', () => {
+    const first = SHOP.events.find((event) => event.type === 'cut');
+    const events = SHOP.events.map((event) => (event === first ? { ...event, opening: true } : event));
+    const without = backtest({ ...INPUT, events });
+    expect(without).toHaveLength(made.length - 1);
+    expect(without.some(({ row }) => row === first)).toBe(false);
+  });
+
+  // source: hand. 60 ends of one material asked, 10 cut, then other work: nothing follows for the 60.
+  it('does not settle ends of one material by ends of another', () => {
+    const name = { toolId: 'X', edgeNo: 1 };
+    const about = { connectionId: 'c0', dry: false, rework: false, exposurePerEnd: 10.5 };
+    const row = (materialId: string, ends: number, askedEnds = ends) =>
+      ({ type: 'cut', atMs: 1, ...name, ...about, materialId, ends, goodEnds: ends, askedEnds }) as const;
+    const began = {
+      ...name,
+      kind: 'die',
+      partId: 'die-0',
+      odIn: 0.375,
+      regrinds: 0,
+      startKnown: true,
+    } as const;
+    const events = [{ type: 'began', ...began } as const, row('ref', 10, 60), row('2507', 55)];
+    const [asked, other] = backtest({ ...INPUT, events }).map(({ prediction }) => prediction.settled);
+    expect(asked).toMatchObject({ outcome: null, reason: 'other-work' });
+    expect(other).toMatchObject({ outcome: true });
+  });
+
   it('says nothing of an edge that was used before by nobody knows how much', () => {
     const events = SHOP.events.map((event) =>
       event.type === 'began' ? { ...event, startKnown: false } : event,

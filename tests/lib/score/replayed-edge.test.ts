@@ -50,3 +50,17 @@ it('keeps with a reading what had been cut by then', () => {
 it('refuses an edge that never began', () => {
   expect(() => replay(new Map(), row(1, 1))).toThrow('before it began');
 });
+
+// source: hand. What was counted when it was entered is given; an edge that ended without a row since is a finished life.
+it('tells what an edge had cut when the log began to follow it', () => {
+  const opening = { ...row(30, 30), opening: true };
+  const { edges, edge } = played(opening, row(12, 12));
+  expect(historyOf(edge)).toMatchObject({ before: [cut(300), cut(120)], entered: [cut(300)] });
+  replay(edges, { type: 'ended', ...NAME, atMs: 2, how: 'worn' });
+  expect(historyOf(edge).entered).toEqual([cut(300)]);
+  const finished = played(opening);
+  expect(historyOf(finished.edge).entered).toEqual([cut(300)]);
+  replay(finished.edges, { type: 'ended', ...NAME, atMs: 2, how: 'worn' });
+  expect(historyOf(finished.edge).entered).toBeUndefined();
+  expect(historyOf(played(row(12, 12)).edge).entered).toBeUndefined();
+});

@@ -34,6 +34,18 @@ describe('a tool that was to finish 24 ends', () => {
     expect(settleToolFinishes(24, since)).toEqual({ outcome: null, reason, atMs: 5 });
   });
 
+  // source: hand. An end of other work takes more or less than was spoken of: from there on nothing follows.
+  it('and was put to other work before is not scored; after it, it is', () => {
+    const other = { ...row(2, 30), otherWork: true };
+    const worn = { how: 'worn' as const, atMs: 3 };
+    expect(settleToolFinishes(24, { rows: [row(1, 12), other], ended: worn })).toEqual({
+      ...{ outcome: null, reason: 'other-work', atMs: 2 },
+    });
+    expect(settleToolFinishes(12, { rows: [row(1, 12), other], ended: worn })).toEqual({
+      ...{ outcome: true, reason: 'cut-them', atMs: 1, lasted: { ends: 12, exact: false } },
+    });
+  });
+
   it('and still cuts is open', () => {
     expect(settleToolFinishes(24, { rows: [row(1, 12)], ended: null })).toBeUndefined();
   });
