@@ -14,6 +14,8 @@ export interface EndCost {
   readonly edgeMinor: number | null;
   readonly fluidMinor: number;
   readonly spoiltMinor: number;
+  /** Calibrating the gauges that look at these ends; 0 where that is not counted. */
+  readonly gaugeMinor: number;
   readonly perGoodEndMinor: number | null;
 }
 
@@ -24,6 +26,8 @@ export interface EndCostInput {
   readonly costs: Costs;
   /** Fluid for one end, minor units: by connection and kind of work. */
   readonly fluidMinor: (connectionId: string, kind: EdgeKind) => number;
+  /** Calibration of its gauges for one good end, minor units: by connection and kind of work. Absent: not counted. */
+  readonly gaugeMinor?: (connectionId: string, kind: EdgeKind) => number;
   /** How much faster a material wears an edge than the reference; 1 where nothing is known. */
   readonly wearFactor: (materialId: string) => number;
 }
@@ -31,9 +35,10 @@ export interface EndCostInput {
 /**
  * Cost of an end from the log: each tool's price and regrinds are spread over the wear it has taken (exposure × material factor), a tool that still
  * cuts counting only with the part of its life that is used, life being what finished tools of its part gave on average;
- * with fluid as planned, and ends that were not good. Tools without a price make their rows' edge cost unknown.
+ * with fluid as planned, the gauges of the good ends, and ends that were not good. Tools without a price make their rows' edge cost unknown.
  */
-export function endCosts({ events, parts, costs, fluidMinor, wearFactor }: EndCostInput): EndCost[] {
+export function endCosts(input: EndCostInput): EndCost[] {
+  const { events, parts, costs, fluidMinor, wearFactor, gaugeMinor = () => 0 } = input;
   const tools = toolsOf(events, wearFactor);
   const rates = new Map([...tools].map(([id, tool]) => [id, costPerExposure(tool, tools, parts, costs)]));
   const found = new Map<string, EndCost>();
@@ -51,6 +56,7 @@ export function endCosts({ events, parts, costs, fluidMinor, wearFactor }: EndCo
         edgeMinor: edge === null || before.edgeMinor === null ? null : before.edgeMinor + edge,
         fluidMinor: before.fluidMinor + ends * fluidMinor(connectionId, kind),
         spoiltMinor: before.spoiltMinor + (ends - goodEnds) * costs.spoiltEndMinor,
+        gaugeMinor: before.gaugeMinor + goodEnds * gaugeMinor(connectionId, kind),
       });
     }
   }
@@ -105,14 +111,14 @@ function costPerExposure(
 }
 
 function empty(connectionId: string, materialId: string, kind: EdgeKind): EndCost {
-  const zero = { goodEnds: 0, spoiltEnds: 0, edgeMinor: 0, fluidMinor: 0, spoiltMinor: 0 };
+  const zero = { goodEnds: 0, spoiltEnds: 0, edgeMinor: 0, fluidMinor: 0, spoiltMinor: 0, gaugeMinor: 0 };
   return { connectionId, materialId, kind, ...zero, perGoodEndMinor: null };
 }
 
 function perGoodEnd(cost: EndCost): EndCost {
-  const { edgeMinor, fluidMinor, spoiltMinor, goodEnds } = cost;
+  const { edgeMinor, fluidMinor, spoiltMinor, gaugeMinor, goodEnds } = cost;
   if (edgeMinor === null || goodEnds === 0) return cost;
-  return { ...cost, perGoodEndMinor: (edgeMinor + fluidMinor + spoiltMinor) / goodEnds };
+  return { ...cost, perGoodEndMinor: (edgeMinor + fluidMinor + spoiltMinor + gaugeMinor) / goodEnds };
 }
 
 function bySize(a: EndCost, b: EndCost): number {

@@ -14,7 +14,7 @@ export interface ToolAssignment {
 /**
  * Which tool goes to which line, one tool to a line, solved over all lines together. A tool may serve lines that follow one
  * another. The plan makes least, in this order, the ends at risk and the life opened (see `Measure`): exactly
- * where at most eight lines want the same tools, or all of them at the same time; else wave by wave. Never worse by that
+ * where at most fourteen lines want the same tools (fewer where hardly any overlap, see `sharedPlan`), or all of them at the same time; else wave by wave. Never worse by that
  * measure than first-come, and where exact, another tool never makes it worse.
  * Lines that share no tool are solved apart. The order of the inputs changes nothing.
  */

@@ -1,5 +1,6 @@
 import { addDays, type Day } from '../calendar';
-import { overlaps } from './edge-task';
+import { compareText } from '../text/compare-text';
+import { compareTasks, overlaps } from './edge-task';
 import type { IssueLine, IssueWeek } from './week-plan';
 
 /** A tool that a line without one can have later. */
@@ -21,15 +22,11 @@ export function handOverOf({ task }: Pick<IssueLine, 'task'>, weeks: readonly Is
     );
     const last = holders
       .filter((other) => overlaps(other.task, task))
-      .sort((a, b) => (a.task.dueOnDay < b.task.dueOnDay ? 1 : -1))[0];
+      .sort((a, b) => compareText(b.task.dueOnDay, a.task.dueOnDay) || compareTasks(a.task, b.task))[0];
     const after = last === undefined ? freeDay : addDays(last.task.dueOnDay, 1);
     return last === undefined || after < freeDay
       ? { toolId, onDay: freeDay, fromLineId: null }
       : { toolId, onDay: after, fromLineId: last.task.lineId };
   });
-  return (
-    offers.sort((a, b) =>
-      a.onDay === b.onDay ? (a.toolId < b.toolId ? -1 : 1) : a.onDay < b.onDay ? -1 : 1,
-    )[0] ?? null
-  );
+  return offers.sort((a, b) => compareText(a.onDay, b.onDay) || compareText(a.toolId, b.toolId))[0] ?? null;
 }

@@ -25,7 +25,7 @@ const STEPS_MAX = 200_000;
 export function packEdges(weights: readonly number[], capacity: number): Packing {
   const order = decreasing(weights, capacity);
   const sum = weights.reduce((total, weight) => total + weight, 0);
-  const leastBins = Math.ceil(sum / capacity - 1e-12);
+  const leastBins = Math.max(0, Math.ceil(sum / capacity - 1e-12));
   let best = firstFit(weights, order, capacity);
   let steps = 0;
   const loads: number[] = [];
@@ -46,7 +46,7 @@ export function packEdges(weights: readonly number[], capacity: number): Packing
     rest -= weight;
     for (let b = 0; b < bins.length; b++) {
       const load = loads[b] as number;
-      if (load + weight > capacity || tried.has(load)) continue;
+      if (!fits(load, weight, capacity) || tried.has(load)) continue;
       tried.add(load);
       put(b, item, weight);
       search(at + 1);
@@ -82,6 +82,11 @@ export function firstFitDecreasing(weights: readonly number[], capacity: number)
   return firstFit(weights, decreasing(weights, capacity), capacity);
 }
 
+/** Sums of tenths are a hair off in binary figures: what fits but for that fits. */
+function fits(load: number, weight: number, capacity: number): boolean {
+  return load + weight <= capacity * (1 + 1e-12);
+}
+
 function decreasing(weights: readonly number[], capacity: number): number[] {
   invariant(capacity > 0 && Number.isFinite(capacity), 'packEdges requires a capacity above 0');
   for (const weight of weights)
@@ -94,7 +99,7 @@ function firstFit(weights: readonly number[], order: readonly number[], capacity
   const loads: number[] = [];
   for (const item of order) {
     const weight = weights[item] as number;
-    let b = loads.findIndex((load) => load + weight <= capacity);
+    let b = loads.findIndex((load) => fits(load, weight, capacity));
     if (b < 0) b = loads.push(0) - 1;
     const bin = bins[b] ?? [];
     bins[b] = bin;

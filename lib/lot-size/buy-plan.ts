@@ -28,7 +28,7 @@ export interface BuyPlan {
  * life: exact dynamic programming over (period, stock). What cannot be used before it expires is let go at once: it would
  * only cost. So stock after an order in period t never exceeds the demand of the next `shelfLifePeriods`, and old stock is
  * used first. With packs of 1, no breaks and no shelf life this is Wagner and Whitin's problem.
- * Cost: O(periods × units × orderable quantities), units at most the whole demand; 52 weeks of 200 units take milliseconds.
+ * Cost: O(periods × units²), units at most the whole demand: 52 weeks with 200 units in all take under a tenth of a second.
  * Domain: whole demand and stock, money >= 0. Source: formula (Bellman's recursion).
  */
 export function buyPlan(problem: BuyProblem): BuyPlan {
@@ -84,13 +84,16 @@ function bestOrders(
   return { quantities, costs };
 }
 
-/** Every quantity worth ordering: whole packs up to what is still needed, or up to the last price break beyond that. */
+/**
+ * Every quantity worth ordering: whole packs up to what is still needed; beyond that only the least of each price break, since
+ * what is ordered on top of it costs more and serves nothing.
+ */
 function orderableLots(terms: SaleTerms, most: number): number[] {
-  const furthest = Math.max(most, ...terms.priceBreaks.map(({ fromQuantity }) => fromQuantity), 0);
   const lots = [0];
-  const last = orderableQuantity(terms, Math.max(furthest, 1));
+  const last = orderableQuantity(terms, Math.max(most, 1));
   for (let lot = orderableQuantity(terms, 1); lot <= last; lot += terms.packSize) lots.push(lot);
-  return lots;
+  const breaks = terms.priceBreaks.map(({ fromQuantity }) => orderableQuantity(terms, fromQuantity));
+  return [...lots, ...[...new Set(breaks)].filter((lot) => lot > last)];
 }
 
 function sumFrom(demand: readonly number[], start: number, periods: number): number {

@@ -1,7 +1,7 @@
 import { invariant } from '../invariant';
 import { economicOrderQuantity, orderingCost } from './eoq';
 
-/** One price tier: from so many units on, a unit costs so much. The first starts at 0 (or 1). */
+/** One price tier: from so many units on, a unit costs so much. The first starts at 0 or 1, which is the same. */
 export interface PriceTier {
   readonly from: number;
   readonly unitCost: number;
@@ -50,7 +50,8 @@ export function allUnitsLot(problem: DiscountProblem): DiscountedLot {
  * keeping), counted where it lies in its tier. Domain: prices that fall from tier to tier. Source: formula (incremental).
  */
 export function incrementalLot(problem: DiscountProblem): DiscountedLot {
-  const { demand, orderCost, holdingRate = 0, tiers } = problem;
+  const { demand, orderCost, holdingRate = 0 } = problem;
+  const tiers = problem.tiers.map((tier, i) => (i === 0 && tier.from <= 1 ? { ...tier, from: 0 } : tier));
   let paid = 0;
   const lots = tiers.flatMap(({ from, unitCost }, tier): DiscountedLot[] => {
     const before = tiers[tier - 1];

@@ -36,13 +36,21 @@ export function inPeriod(value: PerPeriod, period: number): number {
  * @example wagnerWhitin({ demand: [90, 120, 80, 70], orderCost: 500, holdingCost: 2 }).cost // => 1380
  */
 export function wagnerWhitin(problem: LotProblem): LotPlan & { readonly costThrough: readonly number[] } {
-  const { demand } = problem;
+  const { demand, orderCost, holdingCost, unitCost = 0 } = problem;
+  invariant(
+    demand.every((units) => units >= 0 && Number.isFinite(units)),
+    'wagnerWhitin requires demand of 0 or more in every period',
+  );
   const best: number[] = [];
   const from: number[] = [];
   demand.forEach((_, t) => {
     best[t] = Number.POSITIVE_INFINITY;
+    let [quantity, holding] = [0, 0];
     for (let s = t; s >= 0; s--) {
-      const cost = (s === 0 ? 0 : (best[s - 1] as number)) + costOfOrder(problem, s, t);
+      if (s < t) holding += inPeriod(holdingCost, s) * quantity;
+      quantity += demand[s] as number;
+      const order = quantity === 0 ? 0 : inPeriod(orderCost, s) + inPeriod(unitCost, s) * quantity;
+      const cost = (s === 0 ? 0 : (best[s - 1] as number)) + order + holding;
       if (cost < (best[t] as number)) [best[t], from[t]] = [cost, s];
     }
   });

@@ -3,6 +3,7 @@ import type { LifeDraws } from '../ensemble/life-draws';
 import { orderArrivalDays, supplierOf } from '../outlook/order-arrivals';
 import type { OrderFacts, ShopFacts } from '../outlook/shop-facts';
 import type { Part } from '../shop/part';
+import { compareText } from '../text/compare-text';
 import { type EdgeNeed, edgeNeeds } from './edge-need';
 import { needOf } from './order-by';
 
@@ -42,7 +43,12 @@ export function chaseList(facts: ShopFacts, ensemble: LifeDraws): ChasedOrder[] 
   });
   const rank = ({ reason }: ChasedOrder) =>
     reason === null ? 3 : ['late', 'line-waits', 'due-soon'].indexOf(reason);
-  return list.sort((a, b) => rank(a) - rank(b) || (a.order.expectedOnDay < b.order.expectedOnDay ? -1 : 1));
+  return list.sort((a, b) => rank(a) - rank(b) || compareText(keyOf(a), keyOf(b)));
+}
+
+/** The day expected, then the number: of two of a day always the same one first. */
+function keyOf({ order }: ChasedOrder): string {
+  return `${order.expectedOnDay} ${order.id}`;
 }
 
 function chased(

@@ -1,4 +1,5 @@
 import { daysBetween } from '../calendar/day';
+import { cutsLeftOf } from '../capability/cuts-left';
 import { type QueuedLine, queueLines } from '../capability/line-order';
 import type { Arrival, Fits, PlanLine, SetItem } from '../capability/plan-input';
 import type { LifeDraws } from '../ensemble/life-draws';
@@ -17,6 +18,7 @@ import { EDGE_KINDS, type EdgeKind } from '../shop/vocabulary';
 import { choosePart } from './choose-part';
 import { type NeedLine, type NeedSource, type NeedWalk, walkNeed } from './need-walk';
 import { offersOf } from './part-offers';
+import { type RegrindSupply, regrindSupply, type WorthRegrinding } from './regrind-supply';
 
 /** What one kind of edge is needed for: the plan's lines, the parts that would be bought for them, and the walk. */
 export interface EdgeNeed {
@@ -41,7 +43,8 @@ export type OrdersCount = 'as-drawn' | 'as-here' | 'where-buying-helps';
  * futures as every other screen. Tools quarantined or out for calibration count for nothing until somebody decides. A
  * blade out for regrind is supply from the day it is expected back, with the life of a reground edge (the ensemble's, one
  * regrind further), and so lowers the blades to buy; without a day, or with one that has passed, it counts for nothing. A
- * regrind that nobody has sent away yet is not counted, as in the plan check: then the two never disagree.
+ * regrind that nobody has sent away yet counts only where `worth` is given, as often as that says it pays: a worn blade goes out
+ * today, another on the day on which the plan has used it up. The plan check counts none of them: sending one is a way out there.
  * `horizonDays`: what comes later is not in what is left over.
  */
 export function edgeNeeds(
@@ -49,13 +52,14 @@ export function edgeNeeds(
   ensemble: LifeDraws,
   orders: OrdersCount,
   horizonDays?: number,
+  worth?: WorthRegrinding,
 ): EdgeNeed[] {
   const planned = planLines(facts).filter(({ endsToMake: ends }) => ends > 0);
   const lines = [...planned, ...paceLines(facts)];
   const queue = queueLines(lines, planConnections(facts), facts.today).filter(
     ({ hasTableRow }) => hasTableRow,
   );
-  return EDGE_KINDS.map((kind) => edgeNeed(kind, queue, { facts, ensemble, orders, horizonDays }));
+  return EDGE_KINDS.map((kind) => edgeNeed(kind, queue, { facts, ensemble, orders, horizonDays, worth }));
 }
 
 /** Sizes cut of late, asked for nothing: so that what is left for work nobody has planned yet is known of them too. */
@@ -81,6 +85,7 @@ interface Asked {
   readonly ensemble: LifeDraws;
   readonly orders: OrdersCount;
   readonly horizonDays?: number | undefined;
+  readonly worth?: WorthRegrinding | undefined;
 }
 
 function edgeNeed(kind: EdgeKind, queue: readonly QueuedLine[], asked: Asked): EdgeNeed {
@@ -95,24 +100,13 @@ function edgeNeed(kind: EdgeKind, queue: readonly QueuedLine[], asked: Asked): E
     part: parts.indexOf(chosen[i] as Part),
   }));
   const queued = candidates.map((candidate) => candidate.queued);
-  const sources = [
-    ...toolSources(kind, queued, facts, ensemble),
-    ...orderSources(kind, queued, parts, asked),
-  ];
+  const sources = [...toolSources(kind, queued, asked), ...orderSources(kind, queued, parts, asked)];
   const walk = walkNeed({
     ...{ lines, sources, partCount: parts.length, drawCount: ensemble.drawCount },
     newLife: (part, index) => ensemble.newLife(parts[part]?.id ?? '', index),
     ...(asked.horizonDays === undefined ? {} : { countedToInDays: asked.horizonDays }),
   });
   return { kind, parts, lines, sources, walk };
-}
-
-/** Pieces of a part still to come. */
-export function piecesOnOrder({ orders }: Pick<ShopFacts, 'orders'>, partId: string): number {
-  return orders.reduce(
-    (sum, order) => sum + (order.partId === partId ? order.quantity - order.receivedQuantity : 0),
-    0,
-  );
 }
 
 function needLine(
@@ -126,22 +120,34 @@ function needLine(
   const weights = ensemble.materialFactor(kind, line.materialId);
   if (exposurePerEnd === undefined || weights === undefined) return [];
   const days = { startInDays: daysBetween(today, startOnDay), dueInDays: daysBetween(today, dueOnDay) };
-  const amount = exposurePerEnd * line.endsToMake;
+  const amount = exposurePerEnd * cutsLeftOf(line, kind);
   return [{ queued, line: { lineId: line.lineId, ...days, amount, weights, part: -1 } }];
 }
 
 function toolSources(
   kind: EdgeKind,
   queue: readonly QueuedLine[],
-  facts: ShopFacts,
-  ensemble: LifeDraws,
+  { facts, ensemble, worth }: Asked,
 ): NeedSource[] {
+  const tools = new Map(facts.tools.map((tool) => [tool.id, tool]));
   return setItems(facts).flatMap((item): NeedSource[] => {
-    const life = item.role === kind ? ensemble.residualLife(item.toolId) : undefined;
+    const tool = item.role === kind ? tools.get(item.toolId) : undefined;
+    if (tool === undefined) return [];
+    const life = ensemble.residualLife(item.toolId);
     const freeInDays = freeIn(item, facts.today);
+    const supply = worth && regrindSupply(tool, facts, ensemble, worth);
+    const serves = servedBy(kind, item, queue);
+    if (supply?.isWorn === true) return [sentToday(serves, supply)];
     if (life === undefined || freeInDays === null) return [];
-    return [{ serves: servedBy(kind, item, queue), freeInDays, life }];
+    return [{ serves, freeInDays, life, ...(supply === undefined ? {} : { again: supply.again }) }];
   });
+}
+
+/** A worn blade that goes out for regrind today: what it comes back with, and again after that. */
+function sentToday(serves: readonly number[], { again }: RegrindSupply): NeedSource {
+  const { afterDays, lives } = again;
+  const [life = new Float64Array(), ...more] = lives;
+  return { serves, freeInDays: afterDays, life, again: { afterDays, lives: more } };
 }
 
 /** Days until a tool can be counted on; null where nobody knows. */

@@ -3,10 +3,12 @@ import type { LineVerdict } from '../capability/line-verdict';
 import { leadDaysWithin } from '../lead-time/lead-time-belief';
 import { beliefOf, RECEIVING_DAYS } from '../outlook/order-arrivals';
 import { requiredProbability } from '../outlook/plan-facts';
-import type { ShopFacts } from '../outlook/shop-facts';
+import type { LineFacts, ShopFacts } from '../outlook/shop-facts';
 import { waysOut } from '../outlook/ways-out';
+
 import type { Part } from '../shop/part';
 import type { Role } from '../shop/vocabulary';
+import { compareText } from '../text/compare-text';
 
 /** Something of a complete set that the shop does not have and has not ordered: a guide, a ring, a collet. */
 export interface MissingPart {
@@ -46,16 +48,21 @@ export function missingParts(facts: ShopFacts, verdicts: readonly LineVerdict[])
       const lineIds = [...(before?.lineIds ?? []), line.id];
       found.set(key, {
         ...{ role, connectionId: line.connectionId, part, lineIds, neededOnDay },
-        ...timing(facts, part, neededOnDay),
+        ...timing(facts, part, neededOnDay, surest(lineIds, lines)),
       });
     }
   }
-  return [...found.values()].sort((a, b) => (a.neededOnDay < b.neededOnDay ? -1 : 1));
+  return [...found.values()].sort((a, b) => compareText(a.neededOnDay, b.neededOnDay));
 }
 
-function timing(facts: ShopFacts, part: Part | null, neededOnDay: Day) {
+/** Precious where one of the lines is: what is bought for several must come as surely as the most precious asks. */
+function surest(lineIds: readonly string[], lines: ReadonlyMap<string, LineFacts>): LineFacts['value'] {
+  return lineIds.some((id) => lines.get(id)?.value === 'precious') ? 'precious' : 'ordinary';
+}
+
+function timing(facts: ShopFacts, part: Part | null, neededOnDay: Day, value: LineFacts['value']) {
   if (part === null || part.leadTimeDays === null) return { leadDays: null, orderByOnDay: null };
-  const service = requiredProbability(facts.shop, 'ordinary');
+  const service = requiredProbability(facts.shop, value);
   const quoted = Math.max(1, part.leadTimeDays);
   const leadDays =
     Math.ceil(leadDaysWithin(beliefOf(facts, part.supplier), quoted, service)) + RECEIVING_DAYS;

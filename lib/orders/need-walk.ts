@@ -20,6 +20,8 @@ export interface NeedSource {
   readonly life: Float64Array;
   /** Pieces on order of one of the parts asked about, none of them begun: `life` is then 0, each is dealt its own. */
   readonly fresh?: { readonly part: number; readonly pieces: number };
+  /** A blade that is reground when it is worn: back after so many days, with these lives one after the other. */
+  readonly again?: { readonly afterDays: number; readonly lives: readonly Float64Array[] };
 }
 
 /** What the walk found of one part. */
@@ -46,6 +48,9 @@ const SMALLEST = 1e-6;
  * fewest lines can use first, then begins pieces on order that have come; where these run out a new edge is begun, on the
  * day that the share of the line cut so far says. How many new edges the plan needs of each part, and when. One edge
  * follows another in mid-line. As in the plan check, what comes in mid-line helps to finish a line, not to begin it.
+ *
+ * A blade that can be reground (`again`) goes out on the day on which the line has used it up, and is supply anew from the day it
+ * is back: of that line where it is not over by then, else of those after.
  *
  * `newLife(part, n)`: lives of the n-th fresh edge of a part, those on order and those bought dealt out alike in the order in
  * which they are begun. So in a shop of one part an order that comes earlier, or one piece more of it, changes which of
@@ -99,10 +104,15 @@ export interface NeedWalkInput {
 interface Stock {
   /** By source: from which day, how much life, and pieces on order not yet begun. */
   readonly free: Float64Array;
+  /** By source: the day on which it was there first; a blade out for regrind has been. */
+  readonly came: Float64Array;
   readonly left: Float64Array;
   readonly pieces: Int32Array;
   /** By source: the part of its fresh pieces, −1 for what is a tool. */
   readonly partOf: readonly number[];
+  /** By source: regrinds that it has had in this draw, and what it does when it is used up. */
+  readonly ground: Int32Array;
+  regrind(source: number, onDay: number): boolean;
   /** By part: life left in the edge bought last, edges bought, and fresh edges begun, bought or from an order. */
   readonly open: Float64Array;
   readonly bought: Int32Array;
@@ -113,11 +123,13 @@ interface Stock {
 
 function stockOf({ sources, partCount, newLife }: NeedWalkInput, k: number): Stock {
   const begun = new Int32Array(partCount);
+  const ground = new Int32Array(sources.length);
+  const free = Float64Array.from(sources, ({ freeInDays: day }) =>
+    typeof day === 'number' ? day : (day[k] ?? Number.POSITIVE_INFINITY),
+  );
+  const left = Float64Array.from(sources, ({ life }) => life[k] ?? 0);
   return {
-    free: Float64Array.from(sources, ({ freeInDays: free }) =>
-      typeof free === 'number' ? free : (free[k] ?? Number.POSITIVE_INFINITY),
-    ),
-    left: Float64Array.from(sources, ({ life }) => life[k] ?? 0),
+    ...{ free, came: Float64Array.from(free), left, ground },
     pieces: Int32Array.from(sources, ({ fresh }) => fresh?.pieces ?? 0),
     partOf: sources.map(({ fresh }) => fresh?.part ?? -1),
     ...{ open: new Float64Array(partCount), bought: new Int32Array(partCount), begun },
@@ -127,6 +139,15 @@ function stockOf({ sources, partCount, newLife }: NeedWalkInput, k: number): Sto
       const life = newLife(part, index)?.[k] ?? 0;
       invariant(life >= 0, 'a new edge has a life of 0 or more');
       return life;
+    },
+    regrind: (s, onDay) => {
+      const again = sources[s]?.again;
+      const life = again?.lives[ground[s] as number]?.[k];
+      if (again === undefined || life === undefined || (left[s] as number) > SMALLEST) return false;
+      ground[s] = (ground[s] as number) + 1;
+      free[s] = onDay + again.afterDays;
+      left[s] = life;
+      return true;
     },
   };
 }
@@ -144,7 +165,11 @@ function takeHere(stock: Stock, mine: readonly number[], line: NeedLine, wanted:
     return life - part;
   };
   for (const s of mine)
-    if ((free[s] as number) <= lastDay || (partOf[s] as number) >= 0) left[s] = use(left[s] as number);
+    while ((free[s] as number) <= lastDay || (partOf[s] as number) >= 0) {
+      left[s] = use(left[s] as number);
+      const done = wanted > 0 ? 1 - want / wanted : 0;
+      if (!stock.regrind(s, Math.max(free[s] as number, dayReached(line, done)))) break;
+    }
   if (line.part >= 0) open[line.part] = use(open[line.part] as number);
   while (want > SMALLEST) {
     const s = latestOrder(stock, mine, lastDay, line.part);
@@ -156,11 +181,11 @@ function takeHere(stock: Stock, mine: readonly number[], line: NeedLine, wanted:
 }
 
 /** Whether something that a line can use is there on its first day: a tool, an order that came, an edge begun before. */
-function canBegin({ free, partOf, begun }: Stock, mine: readonly number[], line: NeedLine): boolean {
+function canBegin({ came, partOf, begun }: Stock, mine: readonly number[], line: NeedLine): boolean {
   if (line.part >= 0 && (begun[line.part] as number) > 0) return true;
   return mine.some(
     (s) =>
-      (free[s] as number) <= line.startInDays ||
+      (came[s] as number) <= line.startInDays ||
       ((partOf[s] as number) >= 0 && (begun[partOf[s] as number] as number) > 0),
   );
 }
@@ -205,6 +230,18 @@ function note(days: Float64Array[], count: number, k: number, day: number, never
   (days[at] as Float64Array)[k] = day;
 }
 
+/**
+ * The one further edge that a regrind gives a blade behind the plan: work that nobody has planned wears it out half way to the end of
+ * what is counted on average, so it is back in time where it is away no longer than the other half.
+ */
+function furtherEdge({ free, ground }: Stock, input: NeedWalkInput, s: number, k: number): number {
+  const { again } = input.sources[s] as NeedSource;
+  const { countedToInDays = Number.POSITIVE_INFINITY } = input;
+  if (again === undefined) return 0;
+  const days = countedToInDays - Math.max(0, free[s] as number);
+  return 2 * again.afterDays <= days ? (again.lives[ground[s] as number]?.[k] ?? 0) : 0;
+}
+
 /** What is left behind the plan: bought edges, and of each source for the part of the last line that can use it. */
 function addLeft(leftOver: readonly Float64Array[], stock: Stock, input: NeedWalkInput, k: number): void {
   const { sources, lines, newLife, countedToInDays = Number.POSITIVE_INFINITY } = input;
@@ -212,7 +249,7 @@ function addLeft(leftOver: readonly Float64Array[], stock: Stock, input: NeedWal
   for (let p = 0; p < leftOver.length; p++) (leftOver[p] as Float64Array)[k] = stock.open[p] as number;
   sources.forEach(({ serves, fresh }, s) => {
     if ((stock.free[s] as number) > countedToInDays) return;
-    let left = stock.left[s] as number;
+    let left = (stock.left[s] as number) + furtherEdge(stock, input, s, k);
     for (let n = 0; fresh !== undefined && n < (stock.pieces[s] as number); n++) {
       const index = next[fresh.part] as number;
       next[fresh.part] = index + 1;

@@ -1,9 +1,10 @@
 import { type Day, daysBetween } from '../calendar/day';
-import { purchaseCost } from '../lot-size/purchase-cost';
+import { orderableQuantity, purchaseCost } from '../lot-size/purchase-cost';
 import { type FluidNeed, fluidNeeds } from '../outlook/fluid-needs';
 import type { Outlook } from '../outlook/outlook';
 import type { OrderShown } from '../shop/order';
 import type { Part } from '../shop/part';
+import { compareText } from '../text/compare-text';
 import { type MissingPart, missingParts } from './missing-parts';
 import { ORDER_HORIZON_DAYS, type OrderProposal, partProposals } from './order-proposals';
 import { offersOf, type PartOffer } from './part-offers';
@@ -49,7 +50,7 @@ export function orderBook(outlook: Outlook, horizonDays = ORDER_HORIZON_DAYS): O
   ].filter(open);
   return {
     horizonDays,
-    toOrder: toOrder.sort((a, b) => ((a.orderByOnDay ?? '') < (b.orderByOnDay ?? '') ? -1 : 1)),
+    toOrder: toOrder.sort((a, b) => compareText(a.orderByOnDay ?? '', b.orderByOnDay ?? '')),
     covered: proposals.filter(({ quantity }) => quantity === 0),
     unlisted: missing.filter(({ part }) => part === null),
   };
@@ -86,14 +87,16 @@ function missingLine(missing: MissingPart): OrderLine[] {
   return [lineOf(part, 1, offer, orderByOnDay, lineIds, { kind: 'missing', missing })];
 }
 
+/** What is needed in the packs and least quantities in which it is sold. */
 function lineOf(
   part: Part,
-  quantity: number,
+  needed: number,
   offer: PartOffer,
   orderByOnDay: Day | null,
   lineIds: readonly string[],
   because: OrderLine['because'],
 ): OrderLine {
+  const quantity = orderableQuantity(offer.terms, needed);
   const priceMinor = offer.priceMinor === null ? null : purchaseCost(offer.terms, quantity);
   return { part, quantity, offer, priceMinor, orderByOnDay, lineIds, shown: undefined, because };
 }

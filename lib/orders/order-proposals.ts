@@ -4,11 +4,13 @@ import { orderableQuantity, purchaseCost } from '../lot-size/purchase-cost';
 import type { ShopFacts } from '../outlook/shop-facts';
 import { type Costs, DEFAULT_COSTS } from '../shop/costs';
 import type { Part } from '../shop/part';
+import { compareText } from '../text/compare-text';
 import { type BuyingWay, buyUnder } from './buy-offer';
 import { needOf } from './order-by';
 import { pieceBand, stockOutBy } from './part-need';
 import { offersOf } from './part-offers';
 import { type PartOutlook, partOutlooks } from './part-outlook';
+import { type RegrindsInstead, regrindsInstead } from './regrinds-instead';
 
 /** How far ahead orders look where nobody says otherwise. */
 export const ORDER_HORIZON_DAYS = 56;
@@ -44,24 +46,36 @@ export interface OrderProposal {
   /** Cost of the stop on average if it is only ordered when the last piece is gone; and of waiting a week from today. */
   readonly ifNot: { readonly stoppedDays: number | null; readonly costMinor: number | null };
   readonly weekCostMinor: number | null;
+  /** Blades that are reground instead of bought. */
+  readonly regrinds: RegrindsInstead | null;
 }
 
 /** A line is named where it runs short at least so often. */
 const NAMED = 0.05;
 
+const kept = new WeakMap<LifeDraws, { facts: ShopFacts; byHorizon: Map<number, OrderProposal[]> }>();
+
 /**
  * What the shop needs of every blade and die within the horizon, whether or not anything need be ordered; those to be
- * ordered first by the day. Counts over the one set of futures. Fluids are in `fluidNeeds`, other items in `missingParts`.
+ * ordered first by the day. Counts over the one set of futures, once to these and
+ * their facts. Fluids are in `fluidNeeds`, other items in `missingParts`.
  */
 export function partProposals(
   facts: ShopFacts,
   ensemble: LifeDraws,
   horizonDays = ORDER_HORIZON_DAYS,
 ): OrderProposal[] {
+  const known = kept.get(ensemble);
+  const byHorizon = known?.facts === facts ? known.byHorizon : new Map<number, OrderProposal[]>();
+  kept.set(ensemble, { facts, byHorizon });
   const costs = facts.costs ?? DEFAULT_COSTS;
-  return partOutlooks(facts, ensemble, horizonDays)
-    .map((outlook) => proposalOf(outlook, facts, costs))
-    .sort(bySoonest);
+  const found =
+    byHorizon.get(horizonDays) ??
+    partOutlooks(facts, ensemble, horizonDays)
+      .map((outlook) => proposalOf(outlook, facts, costs))
+      .sort(bySoonest);
+  byHorizon.set(horizonDays, found);
+  return [...found];
 }
 
 /** Those parts of which something is to be ordered, the soonest order-by day first. */
@@ -92,6 +106,7 @@ function proposalOf(outlook: PartOutlook, facts: ShopFacts, costs: Costs): Order
     lines: namedLines(outlook, today),
     ifNot: { stoppedDays: stopped, costMinor: cost(stopped) },
     weekCostMinor: cost(chosen.stoppedDaysPerWeek),
+    regrinds: regrindsInstead(outlook, facts),
   };
 }
 
@@ -145,7 +160,7 @@ function namedLines({ lines }: PartOutlook, today: Day) {
       probability,
       onDay: dayIn(today, medianInDays),
     }))
-    .sort((a, b) => ((a.onDay ?? '') < (b.onDay ?? '') ? -1 : 1));
+    .sort((a, b) => compareText(a.onDay ?? '', b.onDay ?? ''));
 }
 
 function dayIn(today: Day, inDays: number | null): Day | null {
@@ -155,5 +170,5 @@ function dayIn(today: Day, inDays: number | null): Day | null {
 function bySoonest(a: OrderProposal, b: OrderProposal): number {
   if (a.quantity > 0 !== b.quantity > 0) return a.quantity > 0 ? -1 : 1;
   const day = ({ orderByOnDay }: OrderProposal) => orderByOnDay ?? '9999';
-  return day(a) === day(b) ? (a.part.id < b.part.id ? -1 : 1) : day(a) < day(b) ? -1 : 1;
+  return compareText(day(a), day(b)) || compareText(a.part.id, b.part.id);
 }

@@ -3,9 +3,12 @@ import { requiredProbability } from '../outlook/plan-facts';
 import type { ShopFacts } from '../outlook/shop-facts';
 import type { Part } from '../shop/part';
 import type { EdgeKind } from '../shop/vocabulary';
-import { type EdgeNeed, edgeNeeds, piecesOnOrder } from './edge-need';
+import { bookedWork } from './booked-work';
+import { type EdgeNeed, edgeNeeds } from './edge-need';
 import { pacePerDay } from './pace';
 import type { PartNeed } from './part-need';
+import { piecesOnOrder } from './pieces-on-order';
+import { worthRegrinding } from './regrind-supply';
 import { mergeNeeds, unplannedNeed } from './unplanned-need';
 
 /** What one part is needed for over a horizon: by the plan, and with what nobody has planned yet. */
@@ -25,22 +28,29 @@ export interface PartOutlook {
   readonly lines: readonly { readonly lineId: string; readonly shortDays: Float64Array }[];
   readonly onOrder: number;
   readonly drafted: number;
+  /** As `total` with no blade reground that is not out already; null where no regrind counts. */
+  readonly bought: PartNeed | null;
 }
 
 /** Every blade and die part that the plan or the log's pace asks for, with what is needed of it within the horizon. */
 export function partOutlooks(facts: ShopFacts, ensemble: LifeDraws, horizonDays: number): PartOutlook[] {
-  const drawn = edgeNeeds(facts, ensemble, 'as-drawn', horizonDays);
-  return edgeNeeds(facts, ensemble, 'where-buying-helps', horizonDays).flatMap((need, i) =>
-    need.parts.map((part, p) =>
-      outlookOf({ need, drawn: drawn[i] ?? need }, p, part, { facts, ensemble, horizonDays }),
-    ),
-  );
+  const worth = worthRegrinding(facts, ensemble);
+  const how = 'where-buying-helps';
+  const drawn = edgeNeeds(facts, ensemble, 'as-drawn', horizonDays, worth);
+  const bought = worth && edgeNeeds(facts, ensemble, how, horizonDays);
+  return edgeNeeds(facts, ensemble, how, horizonDays, worth).flatMap((need, i) => {
+    const isReground = need.sources.some(({ again }) => again !== undefined);
+    const walks = { need, drawn: drawn[i] ?? need, bought: isReground ? bought?.[i] : undefined };
+    return need.parts.map((part, p) => outlookOf(walks, p, part, { facts, ensemble, horizonDays }));
+  });
 }
 
 /** The walk that says what to buy, and the one that says what runs short. */
 interface Walks {
   readonly need: EdgeNeed;
   readonly drawn: EdgeNeed;
+  /** Without regrinds, where these change anything. */
+  readonly bought: EdgeNeed | undefined;
 }
 
 interface Asked {
@@ -49,7 +59,7 @@ interface Asked {
   readonly horizonDays: number;
 }
 
-function outlookOf({ need, drawn }: Walks, p: number, part: Part, asked: Asked): PartOutlook {
+function outlookOf({ need, drawn, bought }: Walks, p: number, part: Part, asked: Asked): PartOutlook {
   const { facts, ensemble, horizonDays } = asked;
   const { drawCount } = ensemble;
   const planned = need.walk.parts[p]?.needDays ?? [];
@@ -63,6 +73,7 @@ function outlookOf({ need, drawn }: Walks, p: number, part: Part, asked: Asked):
     planned: { ...name, needDays: planned },
     total: { ...name, needDays: total },
     short: { ...name, needDays: short },
+    bought: bought === undefined ? null : { ...name, needDays: withUnplanned(bought, p, part, asked) },
     service: serviceOf(
       facts,
       mine.map(({ line }) => line.lineId),
@@ -89,21 +100,12 @@ function withUnplanned(need: EdgeNeed, p: number, part: Part, asked: Asked): Flo
   const unplanned = unplannedNeed({
     key: part.id,
     paceExposure: pacePerDay(need.kind, part.id, facts, ensemble).map((perDay) => perDay * horizonDays),
-    bookedExposure: booked(need, p, horizonDays, drawCount),
+    bookedExposure: bookedWork(need.lines, p, horizonDays, drawCount),
     leftOver: need.walk.parts[p]?.leftOver ?? [],
     newLife: ensemble.newLife(part.id, UNPLANNED_PIECE) ?? [],
     ...{ horizonDays, drawCount },
   });
   return mergeNeeds(planned, unplanned, drawCount);
-}
-
-function booked({ lines }: EdgeNeed, p: number, horizonDays: number, drawCount: number): Float64Array {
-  const sum = new Float64Array(drawCount);
-  for (const { part, startInDays, amount, weights } of lines) {
-    if (part !== p || startInDays > horizonDays) continue;
-    for (let k = 0; k < drawCount; k++) sum[k] = (sum[k] as number) + amount * (weights[k] as number);
-  }
-  return sum;
 }
 
 function serviceOf(facts: ShopFacts, lineIds: readonly string[]): number {

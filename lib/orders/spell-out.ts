@@ -44,13 +44,18 @@ export function lookAlikes(part: Part, connections: readonly Connection[]): stri
     const other = threadDesignation({ sizeIn, tpi, hand: part.hand });
     warnings.push(`${own.text} is not ${other.text}.`);
   }
-  if (!part.designation.includes(String(fit.tpi)))
+  if (!saysPitch(part.designation, fit.tpi))
     warnings.push(`The designation does not say the pitch: it should read ${own.text}.`);
   if (part.hand === 'LH' && !/\bLH\b|left/i.test(part.designation))
     warnings.push(
       'The designation does not say left hand: a supplier sends right hand where nothing is said.',
     );
   return warnings;
+}
+
+/** Whether a designation holds the pitch as a figure of its own: the 16 of "9/16" is not one. */
+function saysPitch(designation: string, tpi: number): boolean {
+  return designation.split(/[^\d./⁄]+/).includes(String(tpi));
 }
 
 /** Pitches sold for the same nominal size, threads per inch: unified fine, coarse and special. Source: ASME B1.1 series. */

@@ -1,9 +1,10 @@
 import type { LifeDraws } from '../ensemble/life-draws';
 import { newOrderDays } from '../outlook/order-arrivals';
 import type { ShopFacts } from '../outlook/shop-facts';
-import { type EdgeNeed, edgeNeeds, piecesOnOrder } from './edge-need';
+import { type EdgeNeed, edgeNeeds } from './edge-need';
 import type { NeedLine, NeedSource } from './need-walk';
 import type { OrderProposal } from './order-proposals';
+import { piecesOnOrder } from './pieces-on-order';
 
 /** Stock of one part over the weeks, in ends of the work it is mostly for: 10 %, 50 % and 90 % of the futures. */
 export interface StockFan {

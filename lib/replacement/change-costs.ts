@@ -1,3 +1,8 @@
+import type { Costs } from '../shop/costs';
+import type { JOB_VALUES } from '../shop/job';
+
+export type JobValue = (typeof JOB_VALUES)[number];
+
 /** What one change of an edge costs, in any one currency unit, the edge itself counted in both. */
 export interface ChangeCosts {
   /** Changed between jobs, at a time of the shop's choosing. */
@@ -22,4 +27,13 @@ export interface ReplacementAge {
   readonly saving: number;
   /** Share of edges that get to that age; the others wear out before. Null when run to wear-out. */
   readonly survivalAtAge: number | null;
+}
+
+/** What changing an edge costs, the edge itself counted in: between jobs, and in the middle of one of such a value. */
+export function changeCosts(edgeMinor: number, costs: Costs, value: JobValue): ChangeCosts {
+  const spoilt = value === 'precious' ? costs.spoiltPreciousMinor : costs.spoiltEndMinor;
+  return {
+    plannedCost: edgeMinor + costs.plannedChangeMinor,
+    failureCost: edgeMinor + costs.midJobChangeMinor + spoilt,
+  };
 }

@@ -1,5 +1,5 @@
 import { invariant } from '../invariant';
-import { type LifePosterior, lifeBeyond } from './life-posterior';
+import { hazardAt, type LifePosterior, lifeBeyond } from './life-posterior';
 
 /**
  * What every cost of changing at an age is made of, averaged over the draws. With I_k(t) = ∫₀ᵗ R_k, the mean exposure of
@@ -27,7 +27,7 @@ const LAST_SHARE = 1e-3;
 
 /**
  * The curves of a part: Simpson in cells that widen, up to an age that one edge in a thousand sees.
- * R_k(t) = e^(−(t/scale)^shape − rate·t). Source: formula (competing risks, renewal reward).
+ * R_k(t) = S_k(t)·e^(−rate·t). Source: formula (competing risks, renewal reward).
  */
 export function cycleCurves(life: LifePosterior): CycleCurves {
   const count = life.shape.length;
@@ -43,13 +43,18 @@ export function cycleCurves(life: LifePosterior): CycleCurves {
   for (let k = 0; k < count; k++) {
     const [beta, rate] = [life.shape[k] as number, life.incidentRate[k] as number];
     const logScale = Math.log(life.scale[k] as number);
+    const tailed = life.logLogistic?.[k] === 1;
+    const wornBy = (logAge: number): number => {
+      const power = Math.exp(beta * (logAge - logScale));
+      return tailed ? Math.log1p(power) : power;
+    };
     let before = 1;
     let cycle = 0;
     for (let i = 0; i < CELLS; i++) {
       const age = ages[i] as number;
       const at = middles[i] as number;
-      const halfway = Math.exp(-Math.exp(beta * ((logMiddles[i] as number) - logScale)) - rate * at);
-      const hazard = Math.exp(beta * ((logAges[i] as number) - logScale)) + rate * age;
+      const halfway = Math.exp(-wornBy(logMiddles[i] as number) - rate * at);
+      const hazard = wornBy(logAges[i] as number) + rate * age;
       const lasts = Math.exp(-hazard);
       cycle += ((age - at) / 3) * (before + 4 * halfway + lasts);
       changes[i] = (changes[i] as number) + 1 / cycle / count;
@@ -63,13 +68,10 @@ export function cycleCurves(life: LifePosterior): CycleCurves {
 }
 
 /** Mean share of edges that get to an age. */
-function shareAt({ shape, scale, incidentRate }: LifePosterior, age: number): number {
+function shareAt(life: LifePosterior, age: number): number {
   let sum = 0;
-  for (let k = 0; k < shape.length; k++) {
-    const worn = (age / (scale[k] as number)) ** (shape[k] as number);
-    sum += Math.exp(-worn - age * (incidentRate[k] as number));
-  }
-  return sum / shape.length;
+  for (let k = 0; k < life.shape.length; k++) sum += Math.exp(-hazardAt(life, k, age));
+  return sum / life.shape.length;
 }
 
 function longestAge(life: LifePosterior): number {

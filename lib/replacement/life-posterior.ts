@@ -1,9 +1,36 @@
-/** The life of an edge as well as it is known: one Weibull life per draw, and the rate at which incidents end it first. */
+import type { Ensemble } from '../ensemble/build-ensemble';
+import { LOG_LOGISTIC_STRETCH } from '../life/life-law';
+import { scaleFromMedian } from '../life/weibull';
+import type { EdgeKind } from '../shop/vocabulary';
+
+/** The life of an edge as well as it is known: one life per draw, Weibull or log-logistic, and the rate at which incidents end it first. */
 export interface LifePosterior {
   readonly shape: Float64Array;
   readonly scale: Float64Array;
+  /** 1 in the draws of a log-logistic life, S = 1/(1 + (t/scale)^shape); absent: Weibull in all of them. */
+  readonly logLogistic?: Uint8Array | undefined;
   /** Dropped, chipped, cross-threaded: per unit of exposure, whatever the age. */
   readonly incidentRate: Float64Array;
+}
+
+/**
+ * The life of an edge of a part and size after so many regrinds, draw by draw of an ensemble. Undefined for a kind that nothing is
+ * known of.
+ */
+export function edgeLife(
+  ensemble: Pick<Ensemble, 'draws' | 'medianLife'>,
+  kind: EdgeKind,
+  edge: { readonly partId: string; readonly odIn: number; readonly regrinds: number },
+): LifePosterior | undefined {
+  const draws = ensemble.draws(kind);
+  const median = ensemble.medianLife(kind, edge);
+  if (draws === undefined || median === undefined) return undefined;
+  const { logLogistic, incidentRate } = draws;
+  const shape = draws.shape.map((own, k) => (logLogistic?.[k] === 1 ? LOG_LOGISTIC_STRETCH * own : own));
+  const scale = median.map((life, k) =>
+    logLogistic?.[k] === 1 ? life : scaleFromMedian({ shape: shape[k] as number, median: life }),
+  );
+  return { shape, scale, logLogistic, incidentRate };
 }
 
 /** What edges changed at one age come to, in each draw. */
@@ -19,7 +46,7 @@ const CELLS = 24;
 /**
  * Mean cycle and share of failures in each draw when edges are changed at `age`, or run to wear-out (null).
  *
- *   I_k = ∫₀ᵗ R_k(u) du,  F_k = 1 − R_k(t),  R_k(t) = e^(−(t/scale)^shape − rate·t)
+ *   I_k = ∫₀ᵗ R_k(u) du,  F_k = 1 − R_k(t),  R_k(t) = S_k(t)·e^(−rate·t),  S_k the draw's own law
  *
  * Age in the unit of `scale`. Source: formula (competing risks); Simpson in cells that widen.
  */
@@ -34,8 +61,11 @@ export function cyclesAt(life: LifePosterior, age: number | null): Cycles {
   return { exposure, failed };
 }
 
-function hazardAt({ shape, scale, incidentRate }: LifePosterior, k: number, age: number): number {
-  return (age / (scale[k] as number)) ** (shape[k] as number) + age * (incidentRate[k] as number);
+/** −ln R_k at an age: (t/scale)^shape, or ln(1 + (t/scale)^shape), and the incidents. Source: formula. */
+export function hazardAt(life: LifePosterior, k: number, age: number): number {
+  const power = (age / (life.scale[k] as number)) ** (life.shape[k] as number);
+  const worn = life.logLogistic?.[k] === 1 ? Math.log1p(power) : power;
+  return worn + age * (life.incidentRate[k] as number);
 }
 
 function livedUpTo(life: LifePosterior, k: number, age: number): number {
@@ -60,4 +90,17 @@ export function lifeBeyond(life: LifePosterior, k: number, from: number): number
     at += width;
   }
   return sum;
+}
+
+/** Draws that a curve is averaged over: evenly spaced out of the ensemble’s, whose order means nothing. */
+const CURVE_DRAWS = 512;
+
+/** Every so many-th draw of a life: enough for a mean, at a part of the time. */
+export function thinned(life: LifePosterior, draws = CURVE_DRAWS): LifePosterior {
+  const stride = Math.max(1, Math.floor(life.shape.length / draws));
+  const some = (values: Float64Array) => values.filter((_, k) => k % stride === 0);
+  return {
+    ...{ shape: some(life.shape), scale: some(life.scale), incidentRate: some(life.incidentRate) },
+    logLogistic: life.logLogistic?.filter((_, k) => k % stride === 0),
+  };
 }

@@ -2,18 +2,18 @@ import type { Ensemble } from '../ensemble/build-ensemble';
 import { isEdgeKind } from '../outlook/edge-histories';
 import { exposurePerEnd, ownConnection } from '../outlook/part-wear';
 import type { ShopFacts } from '../outlook/shop-facts';
-import { type Costs, DEFAULT_COSTS } from '../shop/costs';
-import type { JOB_VALUES } from '../shop/job';
+import { DEFAULT_COSTS } from '../shop/costs';
 import type { Connection } from '../shop/noun';
 import type { Part } from '../shop/part';
 import type { EdgeKind } from '../shop/vocabulary';
-import type { ChangeCosts, ReplacementAge } from './change-costs';
+import { type ChangeCosts, changeCosts, type JobValue, type ReplacementAge } from './change-costs';
 import { type CycleCurves, cycleCurves } from './cycle-curves';
-import { partLife, thinned } from './part-life';
+import { edgePriceMinor } from './edge-price';
+import { thinned } from './life-posterior';
+import { partLife } from './part-life';
+import { partRegrind } from './part-regrind';
 import { posteriorReplacementAge } from './posterior-age';
-import { type RegrindAdvice, regrindOrBuy } from './regrind-or-buy';
-
-export type JobValue = (typeof JOB_VALUES)[number];
+import type { RegrindAdvice } from './regrind-or-buy';
 
 /** A planned change that saves less than this is more trouble than it is worth. Common practice, no source. */
 export const WORTH_PLANNING = 0.01;
@@ -59,22 +59,14 @@ export function partReplacement(
   if (life === undefined) return undefined;
   const costs = facts.costs ?? DEFAULT_COSTS;
   const perEnd = exposurePerEnd(kind, connection);
-  const regrind = regrindAdvice(facts, ensemble, { part, kind, priceMinor, costs });
+  const regrind = partRegrind(facts, ensemble, part);
   const times = regrind?.bestRegrinds ?? 0;
-  const edgeMinor = (priceMinor + times * costs.regrindMinor) / (times + 1);
+  const { regrindMinor } = costs;
+  const edgeMinor = edgePriceMinor(part, { regrinds: times, regrindMinor }) ?? priceMinor;
   const curves = cycleCurves(thinned(life));
   const atValue = (value: JobValue) => valueReplacement(curves, changeCosts(edgeMinor, costs, value), perEnd);
   const byValue = { ordinary: atValue('ordinary'), precious: atValue('precious') };
   return { part, kind, connection, perEnd, edgeMinor, byValue, regrind };
-}
-
-/** What changing an edge costs, the edge itself counted in: between jobs, and in the middle of one of such a value. */
-export function changeCosts(edgeMinor: number, costs: Costs, value: JobValue): ChangeCosts {
-  const spoilt = value === 'precious' ? costs.spoiltPreciousMinor : costs.spoiltEndMinor;
-  return {
-    plannedCost: edgeMinor + costs.plannedChangeMinor,
-    failureCost: edgeMinor + costs.midJobChangeMinor + spoilt,
-  };
 }
 
 function valueReplacement(curves: CycleCurves, costs: ChangeCosts, perEnd: number): ValueReplacement {
@@ -92,18 +84,4 @@ function valueReplacement(curves: CycleCurves, costs: ChangeCosts, perEnd: numbe
     plannedPer100Minor: (worth ? best.costRate : best.runCostRate) * per100,
     runPer100Minor: best.runCostRate * per100,
   };
-}
-
-function regrindAdvice(
-  facts: ShopFacts,
-  ensemble: Ensemble,
-  { part, kind, priceMinor, costs }: { part: Part; kind: EdgeKind; priceMinor: number; costs: Costs },
-): RegrindAdvice | null {
-  if (part.regrindLimit === 0 || costs.regrindMinor === 0) return null;
-  const offers = Array.from({ length: part.regrindLimit + 1 }, (_, regrinds) => {
-    const life = partLife(facts, ensemble, { partId: part.id, kind, regrinds });
-    const edgeMinor = regrinds === 0 ? priceMinor : costs.regrindMinor;
-    return life && { life: thinned(life), costs: changeCosts(edgeMinor, costs, 'ordinary') };
-  });
-  return regrindOrBuy(offers.flatMap((offer) => offer ?? []));
 }

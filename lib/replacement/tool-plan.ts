@@ -5,9 +5,11 @@ import { shopIssues } from '../issue-order/shop-issues';
 import type { IssueLine } from '../issue-order/week-plan';
 import { isUnknownStart } from '../outlook/edge-histories';
 import type { ShopFacts, ToolFacts } from '../outlook/shop-facts';
-import { cyclesAt, type LifePosterior } from './life-posterior';
+import type { JobValue } from './change-costs';
+import type { LifePosterior } from './life-posterior';
+import { ratesAtAge } from './long-run-rates';
 import { partLife } from './part-life';
-import type { JobValue, PartReplacement } from './part-replacement';
+import type { PartReplacement } from './part-replacement';
 import { toolReplacement } from './tool-age';
 import { dayOfUse, type PlannedUse } from './use-of-tool';
 
@@ -113,11 +115,7 @@ function planOf(tool: ToolFacts, { facts, ensemble, found, lines, ratePerDay, ra
 function costRatesByValue(life: LifePosterior, { byValue }: PartReplacement): Record<JobValue, Float64Array> {
   const ratesOf = (value: JobValue): Float64Array => {
     const { age, costs } = byValue[value];
-    const { exposure, failed } = cyclesAt(life, age);
-    return exposure.map(
-      (lived, k) =>
-        (costs.plannedCost + (costs.failureCost - costs.plannedCost) * (failed[k] as number)) / lived,
-    );
+    return ratesAtAge(life, age, costs);
   };
   return { ordinary: ratesOf('ordinary'), precious: ratesOf('precious') };
 }

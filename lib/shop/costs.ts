@@ -25,6 +25,8 @@ export const CostsSchema = form({
   regrindDays: countField('Days for a regrind', { max: 365 }),
   /** A bench standing still for a day for want of a tool. */
   stoppedDayMinor: money('A day’s stop'),
+  /** One gauge or master sent to a laboratory and calibrated; absent or 0: not counted. */
+  calibrationMinor: money('A calibration').optional(),
 });
 export type Costs = z.infer<typeof CostsSchema>;
 

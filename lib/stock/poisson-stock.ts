@@ -33,14 +33,17 @@ export function poissonStock(
   service: number,
 ): { readonly pieces: number; readonly probability: number } {
   invariant(service >= 0 && service < 1, 'poissonStock requires a service level from 0 to below 1');
-  let pieces = 0;
-  while (poissonCdf(mean, pieces) < service) pieces++;
+  const pieces = leastWith(mean, service);
   return { pieces, probability: poissonCdf(mean, pieces) };
 }
 
-/** Pieces short on average with so many on the shelf: E[(N − pieces)⁺] = (mean − pieces)·P(N > pieces) + mean·P(N = pieces). */
+/**
+ * Pieces short on average with so many on the shelf: E[(N − s)⁺] = (mean − s)·P(N > s) + mean·P(N = ⌊s⌋), never below 0.
+ * Domain: mean >= 0.
+ */
 export function poissonLoss(mean: number, pieces: number): number {
-  return (mean - pieces) * (1 - poissonCdf(mean, pieces)) + mean * poissonProbability(mean, pieces);
+  const short = (mean - pieces) * (1 - poissonCdf(mean, pieces));
+  return Math.max(0, short + mean * poissonProbability(mean, Math.floor(pieces)));
 }
 
 /**
@@ -48,13 +51,34 @@ export function poissonLoss(mean: number, pieces: number): number {
  * Domain: mean >= 0, 0 <= u < 1.
  */
 export function poissonQuantile(mean: number, u: number): number {
+  invariant(
+    mean >= 0 && u >= 0 && u < 1,
+    'poissonQuantile requires a mean of 0 or more and a chance below 1',
+  );
+  if (mean > ADDED_UP_MAX) return leastWith(mean, u);
   let k = 0;
   let probability = Math.exp(-mean);
   let sum = probability;
-  while (sum < u && k < 100_000) {
+  while (sum < u && (k < mean || sum + probability > sum)) {
     k++;
     probability *= mean / k;
     sum += probability;
   }
   return k;
+}
+
+/** Up to this mean the chances are added up one by one; beyond, the first of them is too small to be held. */
+const ADDED_UP_MAX = 500;
+
+/** Smallest k with P(N <= k) >= p: between two figures that lie on either side of it, halved. */
+function leastWith(mean: number, p: number): number {
+  let above = Math.ceil(mean);
+  for (let step = 1; poissonCdf(mean, above) < p; step *= 2) above += Math.ceil(step * Math.sqrt(mean + 1));
+  let below = -1;
+  while (above - below > 1) {
+    const middle = Math.floor((below + above) / 2);
+    if (poissonCdf(mean, middle) < p) below = middle;
+    else above = middle;
+  }
+  return above;
 }

@@ -5,6 +5,7 @@ import { studyState } from '@/app/_server/study';
 import { Breadcrumb, Panel, TitleBlock } from '@/app/_shared/ui';
 import { CostsForm } from '@/app/plan/_parts/costs-form';
 import { shopDb } from '@/db/client';
+import { readGauging } from '@/db/queries/gauging';
 import { listLineEnds } from '@/db/queries/jobs';
 import { listToolLogs } from '@/db/queries/tool-logs';
 import { shopEndCosts } from '@/lib/outlook/shop-end-costs';
@@ -21,16 +22,22 @@ export default async function CostsPage() {
   const costs = facts.costs ?? DEFAULT_COSTS;
   const currency = facts.shop?.currency ?? 'USD';
   const db = shopDb();
-  const rows = shopEndCosts({ logs: listToolLogs(db), lineEnds: listLineEnds(db), facts });
+  const record = { logs: listToolLogs(db), lineEnds: listLineEnds(db), gauging: readGauging(db) };
+  const rows = shopEndCosts({ ...record, facts });
   return (
     <div className="page">
       <Breadcrumb trail={[{ href: '/plan', label: 'Plan' }]} here="Costs" />
       <TitleBlock
         title="Costs"
-        lead="What an end costs in edges, fluid and spoilt tube, from the log; and what changing by the estimate saved over a fixed count."
+        lead="What an end costs in edges, fluid, spoilt tube and gauges, from the log; and what changing by the estimate saved over a fixed count."
       />
       <SavedPanel state={studyState('backtest')} facts={facts} costs={costs} currency={currency} />
-      <EndCostsPanel rows={rows} facts={facts} currency={currency} />
+      <EndCostsPanel
+        rows={rows}
+        facts={facts}
+        currency={currency}
+        gaugesCounted={(costs.calibrationMinor ?? 0) > 0}
+      />
       <Panel title="What things cost the shop" id="costs">
         <CostsForm costs={costs} currency={currency} stamp={newStamp()} />
       </Panel>

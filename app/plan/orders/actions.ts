@@ -52,7 +52,6 @@ export async function slipOrderAction(_state: FormState, form: FormData): Promis
     reason: text(form, 'reason'),
     orderId: text(form, 'orderId'),
     expectedOnDay: text(form, 'expectedOnDay'),
-    onDay: today(),
   };
   const done = await act({ action: 'keep-orders', schema: SlipOrderInput, command: slipOrder }, raw, form);
   if (!done.ok) return done.state;
@@ -66,8 +65,8 @@ export async function slipOrderAction(_state: FormState, form: FormData): Promis
 
 /** Drafts what was ticked, each with what it is for and what was shown of it. */
 export async function draftOrdersAction(_state: FormState, form: FormData): Promise<FormState> {
-  const drafts = draftsOfForm(form, await shopOutlook(), listOrderIds(shopDb()));
-  const raw = { ...stamp(form), drafts };
+  const outlook = await shopOutlook();
+  const raw = { ...stamp(form), ...draftsOfForm(form, outlook, listOrderIds(shopDb())) };
   const done = await act(
     { action: 'keep-orders', schema: DraftOrdersInput, command: draftOrders },
     raw,
@@ -101,7 +100,6 @@ export async function chaseOrderAction(_state: FormState, form: FormData): Promi
     ...stamp(form),
     reason: text(form, 'reason'),
     orderId: text(form, 'orderId'),
-    onDay: today(),
     confirmedForDay: textOrNull(form, 'confirmedForDay'),
   };
   const done = await act({ action: 'keep-orders', schema: ChaseOrderInput, command: chaseOrder }, raw, form);
@@ -120,7 +118,6 @@ export async function cancelOrderAction(_state: FormState, form: FormData): Prom
     ...stamp(form),
     reason: text(form, 'reason'),
     orderId: text(form, 'orderId'),
-    onDay: today(),
   };
   const done = await act(
     { action: 'keep-orders', schema: CancelOrderInput, command: cancelOrder },

@@ -12,6 +12,7 @@ import { DraftsPanel } from './_parts/drafts-panel';
 import { horizonOf } from './_parts/horizon';
 import { HorizonChoice } from './_parts/horizon-choice';
 import { OrderTable } from './_parts/order-table';
+import { RegroundPanel } from './_parts/reground-panel';
 import { SupplierPanel } from './_parts/supplier-panel';
 import { ToOrderPanel } from './_parts/to-order-panel';
 
@@ -43,6 +44,7 @@ export default async function OrdersPage({ searchParams }: PageProps<'/plan/orde
       <JustDone entryId={entry}>Order {placed} is written down. The plan counts on it.</JustDone>
       <HorizonChoice horizonDays={book.horizonDays} path="/plan/orders" />
       <ToOrderPanel book={book} outlook={outlook} horizonQuery={String(book.horizonDays / 7)} />
+      <RegroundPanel covered={book.covered} today={facts.today} />
       {drafts.length === 0 ? null : <DraftsPanel drafts={drafts} facts={facts} />}
       <Panel title="On order" aside={<a href="/export/orders.csv">all orders as a CSV file</a>}>
         {open.length === 0 ? (

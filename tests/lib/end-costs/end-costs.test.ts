@@ -63,6 +63,16 @@ it('spreads a tool over what it cut, with fluid and spoilt ends', () => {
   expect(t?.edgeMinor).toBeCloseTo(2400, 9);
 });
 
+// source: hand. 40 an end for 78 good ends; without it the gauges cost nothing.
+it('adds the gauges of the good ends as a line of its own', () => {
+  const events = [began('D'), cut('D', 80, { goodEnds: 78 }), ended('D')];
+  const input = { events, parts: [part], costs: DEFAULT_COSTS, fluidMinor: () => 25, wearFactor: () => 1 };
+  const [with40] = endCosts({ ...input, gaugeMinor: () => 40 });
+  const [without] = endCosts(input);
+  expect([with40?.gaugeMinor, without?.gaugeMinor]).toEqual([78 * 40, 0]);
+  expect((with40?.perGoodEndMinor ?? 0) - (without?.perGoodEndMinor ?? 0)).toBeCloseTo(40, 9);
+});
+
 // source: hand. One finished after 1 000 turns, one with 250 behind it: a quarter of its price so far.
 it('counts a tool that still cuts with the part of its life that is used', () => {
   const events = [began('D'), cut('D', 100), ended('D'), began('E'), cut('E', 25)];

@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { assignTools } from '@/lib/issue-order/assign-tools';
 import { compareTasks, type EdgeSupply, type EdgeTask } from '@/lib/issue-order/edge-task';
 import { compareMeasures, planFault, playPlan } from '@/lib/issue-order/objective';
+import { wavePlan } from '@/lib/issue-order/wave-plan';
 import { scattered, sure, task } from '../../support/edge-tasks';
 
 const DAYS = ['2026-11-23', '2026-11-24', '2026-11-25', '2026-11-26', '2026-11-27', '2026-11-28'] as const;
@@ -66,6 +67,35 @@ it('is the best of all plans, one tool to a line', () => {
       expect(played.measure).toEqual(bestOfAll(tasks, tools));
     }),
     { numRuns: 120 },
+  );
+});
+
+// source: hand. Every plan of nine lines and two tools tried one by one: exact beyond the eight of a simple search.
+it('is the best of all plans of nine lines', () => {
+  fc.assert(
+    fc.property(week(9), (drawn) => {
+      const { lines, lives } = drawn;
+      const nine = Array.from({ length: 9 }, (_, i) => ({
+        ...(lines[i % lines.length] ?? lines[0]),
+        from: i % 6,
+      }));
+      const { tasks, tools } = tasksOf({ lines: nine as Week['lines'], lives: lives.slice(0, 2) });
+      expect(assignTools(tasks, tools).played.measure).toEqual(bestOfAll(tasks, tools));
+    }),
+    { numRuns: 6 },
+  );
+});
+
+// source: identity. Wave by wave is one of the plans that are looked at.
+it('is never worse than wave by wave up to fourteen lines', () => {
+  fc.assert(
+    fc.property(week(14), (drawn) => {
+      const { tasks, tools } = tasksOf(drawn);
+      const queue = [...tasks].sort(compareTasks);
+      const waves = playPlan(queue, tools, wavePlan(queue, tools)).measure;
+      expect(compareMeasures(assignTools(tasks, tools).played.measure, waves)).toBeLessThanOrEqual(0);
+    }),
+    { numRuns: 40 },
   );
 });
 

@@ -22,3 +22,10 @@ it('refuses what cannot be packed', () => {
   expect(() => packEdges([11], 10)).toThrow(/0 to the capacity/);
   expect(() => packEdges([1], 0)).toThrow(/above 0/);
 });
+
+// source: hand. 0.1 + 0.2 fill 0.3 to the brim, though binary figures make it a hair more; no jobs take no edge.
+it('fills an edge to the brim, and takes none for nothing', () => {
+  expect(packEdges([0.1, 0.2], 0.3)).toEqual({ bins: [[1, 0]], leastBins: 1, exact: true });
+  expect(firstFitDecreasing([0.1, 0.7, 0.2], 1)).toHaveLength(1);
+  expect(packEdges([], 10)).toEqual({ bins: [], leastBins: 0, exact: true });
+});

@@ -125,3 +125,15 @@ it('agrees with Wagner and Whitin for whole units at one price', () => {
     }),
   );
 });
+
+// source: hand. A break at a hundred thousand pieces is no reason to buy them for 52, and none to try every figure up to it: one
+// order of 52 at 100 each, and 10,000 for placing it.
+it('a price break far away is looked at, and no figure on the way to it', () => {
+  const priceBreaks = [{ fromQuantity: 100_000, priceMinor: 1 }];
+  const problem = { demand: Array.from({ length: 52 }, () => 1), orderCost: 10_000, holdingCost: 0 };
+  const startedMs = performance.now();
+  const plan = buyPlan({ ...problem, terms: { ...plainTerms(100), priceBreaks } });
+  expect(plan.quantities).toEqual([52, ...Array.from({ length: 51 }, () => 0)]);
+  expect(plan.cost).toBe(15_200);
+  expect(performance.now() - startedMs).toBeLessThan(1500);
+});

@@ -96,3 +96,13 @@ it('is never beaten', () => {
     { numRuns: 40 },
   );
 });
+
+// source: identity. A price list that says "from 1" and one that says "from 0" are the same list: every order begins with
+// its first unit.
+it('a list from 1 is a list from 0', () => {
+  const prices = [100, 90, 80];
+  const problem = { demand: 2400, orderCost: 150, holdingRate: 0.25 };
+  const [from0, from1] = [0, 1].map((first) => ({ ...problem, tiers: tiers([first, 300, 600], prices) }));
+  for (const lot of [allUnitsLot, incrementalLot])
+    expect(lot(from1 as DiscountProblem)).toEqual(lot(from0 as DiscountProblem));
+});

@@ -34,3 +34,15 @@ it('meets the demand at no less than the least cost', () => {
     ),
   );
 });
+
+// source: formula. The rule weighs ordering against holding (Silver and Meal 1973); what the units cost is paid once whatever
+// the lots, so it moves the cost by price × demand and the lots not at all.
+it('what the units cost does not move the lots', () => {
+  const problem = { demand: [18, 30, 42, 5, 20], orderCost: 80, holdingCost: 2 };
+  for (const unitCost of [1, 3, 50]) {
+    const plan = silverMeal({ ...problem, unitCost });
+    expect(plan.quantities).toEqual([48, 0, 47, 0, 20]);
+    expect(plan.averageCosts).toEqual(silverMeal(problem).averageCosts);
+    expect(plan.cost).toBeCloseTo(310 + 115 * unitCost, 9);
+  }
+});

@@ -74,3 +74,17 @@ it('is never beaten', () => {
   );
   expect(wagnerWhitin({ demand: [], orderCost: 1, holdingCost: 1 }).cost).toBe(0);
 });
+
+// source: formula. One unit a period, ordering at K, keeping at 1: an order for m periods costs K + m(m − 1)/2, so with
+// K = 50 ten periods are the best span (√(2·50) = 10) and 3000 of them cost 300 · (50 + 45). A horizon of years is no trouble.
+it('three thousand periods take a moment', () => {
+  const demand = Array.from({ length: 3000 }, () => 1);
+  const startedMs = performance.now();
+  expect(wagnerWhitin({ demand, orderCost: 50, holdingCost: 1 }).cost).toBe(300 * 95);
+  expect(performance.now() - startedMs).toBeLessThan(3000);
+});
+
+it('refuses demand that is none', () => {
+  for (const demand of [[1, Number.NaN], [-1], [Number.POSITIVE_INFINITY]])
+    expect(() => wagnerWhitin({ demand, orderCost: 1, holdingCost: 1 })).toThrow(/0 or more/);
+});

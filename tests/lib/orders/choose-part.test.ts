@@ -12,6 +12,8 @@ it('takes what the shop has most of, then the cheapest, never another hand or si
   expect(choosePart('die', wanted, shopRecord({ parts }))?.id).toBe('die-cheap');
   const tools = [toolFacts({ id: 'D-38-01', role: 'die' })];
   expect(choosePart('die', wanted, shopRecord({ parts, tools }))?.id).toBe(die.id);
+  const scrapped = ['D-38-02', 'D-38-03'].map((id) => toolFacts({ id, role: 'die', state: 'scrapped' }));
+  expect(choosePart('die', wanted, shopRecord({ parts, tools: scrapped }))?.id).toBe('die-cheap');
   expect(choosePart('die', { ...wanted, hand: 'RH' }, shopRecord({ parts }))).toBeUndefined();
   expect(choosePart('die', { ...wanted, connectionId: '1-high' }, shopRecord({ parts }))).toBeUndefined();
 });

@@ -5,7 +5,8 @@ import { walkEdge } from '@/lib/capability/edge-walk';
 import { indexCandidates } from '@/lib/capability/fitting-candidates';
 import { queueLines } from '@/lib/capability/line-order';
 import { needStatuses } from '@/lib/capability/need-status';
-import { edgeNeeds, type OrdersCount, piecesOnOrder } from '@/lib/orders/edge-need';
+import { edgeNeeds, type OrdersCount } from '@/lib/orders/edge-need';
+import { piecesOnOrder } from '@/lib/orders/pieces-on-order';
 import { planArrivals, planConnections, planLines, setItems } from '@/lib/outlook/plan-facts';
 import { statedDraws } from '../../support/life-draws';
 import { exactLives, ORDER_DIE, threadLine } from '../../support/order-shop';
@@ -103,4 +104,18 @@ it('runs short in the futures in which the plan check says so', () => {
   expect(short).toBe(2048 - made);
   expect(short).toBeGreaterThan(0);
   expect(made).toBeGreaterThan(0);
+});
+
+// source: hand. Forty ends, thirty-nine of them coned: one cone left of a line asks for no blade that forty would ask for.
+it('asks of each kind of edge only its own cuts', () => {
+  const [line] = lines;
+  if (line === undefined) throw new Error('there is a line');
+  const amount = (goodCones: number) => {
+    const begun = { ...line, operations: ['cone', 'thread'] as const, goodCones };
+    const need = edgeNeeds(shopRecord({ lines: [begun] }), exactLives(50), 'as-here');
+    const of = (wanted: string) => need.find(({ kind }) => kind === wanted)?.lines[0]?.amount ?? 0;
+    return { blade: of('blade'), die: of('die') };
+  };
+  expect(amount(39).blade).toBeCloseTo(amount(0).blade / 40, 9);
+  expect(amount(39).die).toBeCloseTo(amount(0).die, 9);
 });

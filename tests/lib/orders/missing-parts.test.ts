@@ -27,3 +27,17 @@ it('says so where the list of parts has none to order', () => {
   const found = missingParts(facts, computeOutlook(facts).lines);
   expect(found.filter(({ role, part }) => role === 'go-ring' && part === null)).toHaveLength(1);
 });
+
+// source: identity. What a precious line waits for must come as surely as that line asks: never ordered later than for an
+// ordinary one on the same day, and a line beside it that asks for less takes nothing from that.
+it('is ordered as early as the most precious of its lines asks', () => {
+  const orderBy = (...values: ('ordinary' | 'precious')[]) => {
+    const lines = values.map((value, n) => lineFacts({ id: `J-${n}.1`, jobId: `J-${n}`, value }));
+    const facts = shopRecord({ lines });
+    return missingParts(facts, computeOutlook(facts).lines).find(({ role }) => role === 'go-ring')
+      ?.orderByOnDay;
+  };
+  expect((orderBy('precious') ?? '9999') < (orderBy('ordinary') ?? '')).toBe(true);
+  expect(orderBy('precious', 'ordinary')).toBe(orderBy('precious'));
+  expect(orderBy('ordinary', 'precious')).toBe(orderBy('precious'));
+});

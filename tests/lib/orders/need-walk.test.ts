@@ -192,3 +192,51 @@ it('does not begin a line with what comes in the middle of it', () => {
   expect(walk(lines, [late]).shortDays[0]?.[0]).toBe(0);
   expect(walk(lines, [source(10), late]).shortDays[0]?.[0]).toBe(Number.POSITIVE_INFINITY);
 });
+
+// source: hand. A blade of 50 that a regrind gives 40 more, 15 days away. Line a, days 0 to 10, takes 50 and wears it out on day 10: back on
+// day 25, in time to begin no line on day 20, and for b, days 30 to 40, which takes 60: 40 of it, then a new one on day 30 + 10·40/60.
+it('counts a regrind from the day on which the blade comes back', () => {
+  const again = { afterDays: 15, lives: [Float64Array.of(40)] };
+  const a = line({ lineId: 'a', amount: 50 });
+  const b = line({ lineId: 'b', amount: 60, startInDays: 30, dueInDays: 40 });
+  const found = walk([a, b], [source(50, { again })]);
+  expect(found.parts[0]?.needDays.map(([day]) => day)).toEqual([expect.closeTo(30 + (10 * 40) / 60, 12)]);
+  const early = line({ lineId: 'b', amount: 60, startInDays: 20, dueInDays: 24 });
+  expect(walk([a, early], [source(50, { again })]).parts[0]?.needDays.map(([day]) => day)).toEqual([20]);
+  expect(walk([a, b], [source(50)]).parts[0]?.needDays.map(([day]) => day)).toEqual([30]);
+});
+
+// source: identity. Regrinds to come never raise the need, whatever they give and however long they take.
+it('never needs more for a regrind', () => {
+  const amounts = fc.array(
+    fc.record({ amount: fc.integer({ min: 1, max: 90 }), start: fc.integer({ min: 0, max: 60 }) }),
+    {
+      minLength: 1,
+      maxLength: 5,
+    },
+  );
+  const blades = fc.array(
+    fc.record({
+      life: fc.integer({ min: 1, max: 80 }),
+      more: fc.array(fc.integer({ min: 0, max: 80 }), { maxLength: 2 }),
+      afterDays: fc.integer({ min: 0, max: 30 }),
+    }),
+    { minLength: 1, maxLength: 3 },
+  );
+  fc.assert(
+    fc.property(amounts, blades, (asked, had) => {
+      const lines = [...asked]
+        .sort((x, y) => x.start - y.start)
+        .map(({ amount, start }, i) =>
+          line({ lineId: `${i}`, amount, startInDays: start, dueInDays: start + 10 }),
+        );
+      const serves = lines.map((_, i) => i);
+      const plain = had.map(({ life }) => source(life, { serves }));
+      const reground = had.map(({ life, more, afterDays }) =>
+        source(life, { serves, again: { afterDays, lives: more.map((each) => Float64Array.of(each)) } }),
+      );
+      const pieces = (sources: readonly NeedSource[]) => walk(lines, sources).parts[0]?.needDays.length ?? 0;
+      expect(pieces(reground)).toBeLessThanOrEqual(pieces(plain));
+    }),
+  );
+});

@@ -18,3 +18,16 @@ it('gathers edges, fluids and missing items into one list', () => {
   const drafts = book.toOrder.map(({ part, quantity }, n) => ({ id: `PO-${n}`, partId: part.id, quantity }));
   expect(orderBook(computeOutlook({ ...facts, drafts })).toOrder).toEqual([]);
 });
+
+// source: hand. One ring is missing; its supplier sells none under three, in packs of two: four, at 50.00 each and 40.00 from
+// four on, so 160.00.
+it('orders what is missing in the packs and least quantities that it is sold in', () => {
+  const sold = { packSize: 2, minQuantity: 3, priceMinor: 5_000, breakKind: 'all-units' as const };
+  const priceBreaks = [{ fromQuantity: 4, priceMinor: 4_000 }];
+  const parts = shopRecord().parts.map((part) =>
+    part.role === 'go-ring' ? { ...part, ...sold, priceBreaks } : part,
+  );
+  const { toOrder } = orderBook(computeOutlook(shopRecord({ parts, lines: [lineFacts()] })));
+  const ring = toOrder.find(({ part }) => part.role === 'go-ring');
+  expect(ring).toMatchObject({ quantity: 4, priceMinor: 16_000 });
+});

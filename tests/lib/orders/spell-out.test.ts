@@ -30,6 +30,17 @@ it('says when a designation leaves the pitch or the hand out', () => {
   );
 });
 
+// source: hand. The 16 of 9/16 is its size. A designation says the pitch where it stands as a figure of its own.
+it('does not take a figure of the size for the pitch', () => {
+  const die = partOf('9-16-medium', 'die');
+  const coarse = SHIPPED_CONNECTIONS.map((row) => (row.id === '9-16-medium' ? { ...row, tpi: 16 } : row));
+  const warns = (designation: string) =>
+    lookAlikes({ ...die, designation }, coarse).some((warning) => warning.includes('does not say the pitch'));
+  expect(warns('9/16 UN-LH die')).toBe(true);
+  for (const said of ['9/16-16 UN-LH die', '9/16 x 16 LH', '9/16"-16UN-LH'])
+    expect(warns(said), said).toBe(false);
+});
+
 it('a part without a hand has no look-alikes; one without a designation goes by its name', () => {
   const blade = { ...partOf('9-16-medium', 'blade'), designation: '' };
   expect(spellOut(blade, SHIPPED_CONNECTIONS)).toEqual({

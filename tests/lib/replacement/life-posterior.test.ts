@@ -25,3 +25,14 @@ it('gives every draw its own cycle', () => {
     expect((lifeBeyond(posterior, k, 60) + meanCycle(life, 60)) / mean(life)).toBeCloseTo(1, 4);
   });
 });
+
+// source: formula. Log-logistic life of power 4 and median 100: S = 1/(1 + (t/m)⁴), mean m·(π/4)/sin(π/4).
+it('has log-logistic lives in the draws that say so', () => {
+  const tailed = {
+    ...{ shape: Float64Array.of(4), scale: Float64Array.of(100), incidentRate: new Float64Array(1) },
+    logLogistic: Uint8Array.of(1),
+  };
+  expect(cyclesAt(tailed, 60).failed[0]).toBeCloseTo(1 - 1 / (1 + 0.6 ** 4), 12);
+  const mean = (100 * (Math.PI / 4)) / Math.sin(Math.PI / 4);
+  expect((cyclesAt(tailed, null).exposure[0] as number) / mean).toBeCloseTo(1, 4);
+});

@@ -33,6 +33,43 @@ it.each([
   expect(poissonQuantile(mean, service)).toBe(pieces);
 });
 
+// source: other-software. SciPy 1.10, scipy.stats.poisson.ppf. Beyond a mean of 745 the chance of nothing at all is too small
+// for a double.
+it.each([
+  [745.5, 0.25, 727],
+  [750, 0.001, 667],
+  [1000, 0.5, 1000],
+  [1000, 0.999, 1099],
+  [1_000_000, 0.9, 1_001_282],
+  [1_000_000, 0.95, 1_001_645],
+])('a mean of %f at %f takes %i, and takes no time', (mean, chance, pieces) => {
+  expect(poissonQuantile(mean, chance)).toBe(pieces);
+  expect(poissonStock(mean, chance).pieces).toBe(pieces);
+});
+
+// source: identity. The smallest figure that reaches the chance, however near to 1 that is.
+it('is the smallest figure that reaches a chance', () => {
+  const below1 = 1 - Number.EPSILON / 2;
+  for (const mean of [0, 0.3, 20, 499, 501])
+    for (const chance of [0, 1e-9, 0.5, 0.999999]) {
+      const k = poissonQuantile(mean, chance);
+      expect(poissonCdf(mean, k)).toBeGreaterThanOrEqual(chance - 1e-12);
+      if (k > 0) expect(poissonCdf(mean, k - 1)).toBeLessThan(chance + 1e-12);
+    }
+  expect(poissonQuantile(20, below1)).toBeLessThan(100);
+  for (const chance of [1, Number.NaN, -0.1]) expect(() => poissonQuantile(1, chance)).toThrow();
+});
+
+// source: identity. Half a piece on the shelf helps nobody more: between whole pieces the loss falls in a straight line
+// (E[(N − s)⁺] is linear there), and far out it is nothing, not less.
+it('the loss runs straight between whole pieces, and is never below 0', () => {
+  for (const mean of [0.4, 3, 11]) {
+    const middle = (poissonLoss(mean, 2) + poissonLoss(mean, 3)) / 2;
+    expect(poissonLoss(mean, 2.5)).toBeCloseTo(middle, 12);
+    for (let pieces = 30; pieces < 90; pieces++) expect(poissonLoss(mean, pieces)).toBeGreaterThanOrEqual(0);
+  }
+});
+
 // source: formula. The worked lead-time demands of the trade notes: mean 0.66 dies, 1 on hand covers 86 %, 2 cover 97 %;
 // three weeks more (mean 0.98) and 2 cover 92 %, 3 cover 98 %.
 it('covers a slow die as worked by hand', () => {

@@ -9,10 +9,12 @@ interface EndCostsProps {
   readonly rows: readonly EndCost[];
   readonly facts: ShopFacts;
   readonly currency: string;
+  /** Whether the shop has said what a calibration costs. */
+  readonly gaugesCounted: boolean;
 }
 
 /** Cost of a good end by size, service and material, cones and threads apart. */
-export function EndCostsPanel({ rows, facts, currency }: EndCostsProps) {
+export function EndCostsPanel({ rows, facts, currency, gaugesCounted }: EndCostsProps) {
   const each = (row: EndCost, minor: number | null) =>
     minor === null || row.goodEnds === 0 ? 'no price' : money(Math.round(minor / row.goodEnds), currency);
   const size = (id: string) => {
@@ -22,6 +24,12 @@ export function EndCostsPanel({ rows, facts, currency }: EndCostsProps) {
   const material = (id: string) => {
     const known = facts.materials.find((row) => row.id === id);
     return known === undefined ? id : materialWords(known);
+  };
+  const gauges = {
+    key: 'gauges',
+    header: 'Gauges',
+    numeric: true,
+    cell: (row: EndCost) => each(row, row.gaugeMinor),
   };
   return (
     <Panel title="What a good end costs" aside="from the whole log">
@@ -39,6 +47,7 @@ export function EndCostsPanel({ rows, facts, currency }: EndCostsProps) {
           { key: 'edge', header: 'Edges', numeric: true, cell: (row) => each(row, row.edgeMinor) },
           { key: 'fluid', header: 'Fluid', numeric: true, cell: (row) => each(row, row.fluidMinor) },
           { key: 'spoilt', header: 'Spoilt ends', numeric: true, cell: (row) => each(row, row.spoiltMinor) },
+          ...(gaugesCounted ? [gauges] : []),
           {
             key: 'all',
             header: 'In all',
@@ -51,7 +60,11 @@ export function EndCostsPanel({ rows, facts, currency }: EndCostsProps) {
       <p className="fine">
         A tool’s price and its regrinds are spread over the wear it took, harder materials counted by their
         factor; one that still cuts counts with the used part of a typical life of its kind. Fluid as planned
-        for each end. Prices as they stand today; no wages.
+        for each end.{' '}
+        {gaugesCounted
+          ? 'Calibrations since the first end was accepted are spread over the ends accepted with each gauge, those of masters over all ends of their sizes.'
+          : 'Gauges are not counted until you say below what a calibration costs.'}{' '}
+        Prices as they stand today; no wages.
       </p>
     </Panel>
   );

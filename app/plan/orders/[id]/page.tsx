@@ -1,15 +1,15 @@
-import type { Metadata } from 'next';
+import type { Metadata, Route } from 'next';
 import { notFound } from 'next/navigation';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { shopFacts } from '@/app/_server/outlook';
 import { dayText, money } from '@/app/_shared/format';
-import { Breadcrumb, KeyValue, Panel, TitleBlock } from '@/app/_shared/ui';
+import { Breadcrumb, ButtonLink, KeyValue, Panel, TitleBlock } from '@/app/_shared/ui';
 import { shopDb } from '@/db/client';
 import { listOrderReceipts } from '@/db/queries/order-receipts';
 import { findOrder } from '@/db/queries/orders';
 import { orderText } from '@/lib/orders/order-text';
 import { spellOut } from '@/lib/orders/spell-out';
-import { CancelForm } from '../_parts/chase-form';
+import { CancelForm } from '../_parts/order-forms';
 import styles from '../_parts/orders.module.css';
 import { PlaceDraft } from './_parts/place-draft';
 import { ReceiptsPanel } from './_parts/receipts-panel';
@@ -54,6 +54,13 @@ export default async function OrderPage({ params }: PageProps<'/plan/orders/[id]
           { label: isDraft ? 'Drafted' : 'Placed', value: dayText(order.placedOnDay, today) },
           ...(isDraft ? [] : [{ label: 'Promised', value: dayText(order.promisedOnDay, today) }]),
         ]}
+        actions={
+          order.status === 'placed' ? (
+            <ButtonLink href={`/tools/receive?order=${encodeURIComponent(order.id)}` as Route}>
+              It came: receive it
+            </ButtonLink>
+          ) : null
+        }
       />
       <Panel title={`${order.quantity} × ${spelled.designation}`}>
         <KeyValue

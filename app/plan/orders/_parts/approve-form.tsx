@@ -1,6 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { typedOr } from '@/app/_shared/form/form-state';
 import { SubmitButton } from '@/app/_shared/ui';
 import { approveOrdersAction } from '../actions';
@@ -19,7 +20,7 @@ export function ApproveForm({
   stamp,
 }: {
   readonly rows: readonly ApproveRow[];
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }) {
   return (
     <EntryForm action={approveOrdersAction} stamp={stamp} label="Drafts to approve">

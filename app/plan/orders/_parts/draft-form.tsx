@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { typedOr } from '@/app/_shared/form/form-state';
 import { SubmitButton } from '@/app/_shared/ui';
 import { draftOrdersAction } from '../actions';
@@ -25,7 +26,7 @@ export interface DraftRow {
 
 interface DraftFormProps {
   readonly rows: readonly DraftRow[];
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly horizonQuery: string;
 }
 

@@ -9,16 +9,24 @@ export function pickedIds(form: FormData): string[] {
   return [...new Set(form.getAll('pick').filter((value): value is string => typeof value === 'string'))];
 }
 
-/** The drafts that a form asks for: the lines that were ticked, with the quantities typed; zod judges them afterwards. */
-export function draftsOfForm(form: FormData, outlook: Outlook, orderIds: readonly string[]): unknown[] {
-  const picked = new Set(pickedIds(form));
-  const lines = orderBook(outlook, horizonOf(form.get('weeks'))).toOrder.filter(({ part }) =>
-    picked.has(part.id),
-  );
-  const ids = nextOrderIds(orderIds, lines.length);
-  return lines.map((line, at) =>
-    draftOf(line, ids[at] ?? '', number(form, `quantity:${line.part.id}`), outlook),
-  );
+/** What was ticked with the quantities typed: the same at every sending of one form. */
+function askedOfForm(form: FormData): { partId: string; quantity: number | undefined }[] {
+  return pickedIds(form).map((partId) => ({ partId, quantity: number(form, `quantity:${partId}`) }));
+}
+
+/**
+ * What a form asks for, and the drafts that make it so: one for each part that was ticked and is still to be ordered; zod
+ * judges them afterwards.
+ */
+export function draftsOfForm(form: FormData, outlook: Outlook, orderIds: readonly string[]) {
+  const asked = askedOfForm(form);
+  const { toOrder } = orderBook(outlook, horizonOf(form.get('weeks')));
+  const ids = nextOrderIds(orderIds, asked.length);
+  const drafts = asked.flatMap(({ partId, quantity }, at) => {
+    const line = toOrder.find(({ part }) => part.id === partId);
+    return line === undefined ? [] : [draftOf(line, ids[at] ?? '', quantity, outlook)];
+  });
+  return { asked, drafts };
 }
 
 function draftOf(line: OrderLine, id: string, typed: number | undefined, outlook: Outlook) {

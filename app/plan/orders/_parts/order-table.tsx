@@ -6,9 +6,8 @@ import { HandText, Table } from '@/app/_shared/ui';
 import type { ChasedOrder, ChaseReason } from '@/lib/orders/chase-list';
 import type { OrderFacts } from '@/lib/outlook/shop-facts';
 import type { Part } from '@/lib/shop/part';
-import { CancelForm, ChaseForm } from './chase-form';
+import { CancelForm, ChaseForm, SlipForm } from './order-forms';
 import styles from './orders.module.css';
-import { SlipForm } from './slip-form';
 import { slipWords } from './slip-words';
 
 interface OrderTableProps {

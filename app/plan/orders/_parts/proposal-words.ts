@@ -1,4 +1,12 @@
-import { chanceWords, count, dayText, dueText, money, percent } from '@/app/_shared/format';
+import {
+  chanceWords,
+  count,
+  dayText,
+  dueText,
+  estimatedMoney,
+  listWords,
+  percent,
+} from '@/app/_shared/format';
 import type { OrderLine } from '@/lib/orders/order-lines';
 import type { OrderProposal } from '@/lib/orders/order-proposals';
 
@@ -37,7 +45,18 @@ export function whyWords(line: OrderLine, today: string): string {
       : '';
   const withIt = because.proposal.byPieces[line.quantity]?.stockOut ?? 0;
   const enough = `With ${line.quantity} more it lasts: ${chanceWords(1 - withIt)}.`;
-  return `${range(totalBand.low, totalBand.high)} needed in ${weeks}, ${beyond}${unplanned}. ${enough}${waitWords(because.proposal)}`;
+  const reground = regrindWords(because.proposal, today);
+  return `${range(totalBand.low, totalBand.high)} needed in ${weeks}, ${beyond}${unplanned}. ${enough}${reground}${waitWords(because.proposal)}`;
+}
+
+/** What regrinds save of an order, and which blades can go out today. */
+export function regrindWords({ regrinds }: Pick<OrderProposal, 'regrinds'>, today: string): string {
+  if (regrinds === null) return '';
+  const { pieces, wornIds, backOnDay, awayDays } = regrinds;
+  const saved = ` ${count(pieces, 'new one')} fewer than without regrinds`;
+  if (wornIds.length > 0)
+    return `${saved}: ${listWords(wornIds)} can be reground by ${dayText(backOnDay, today)} instead, and others go out as they wear out.`;
+  return `${saved}: worn ones go out as they wear out, and are back in ${count(awayDays, 'day')}.`;
 }
 
 /** Where it runs short for a time and buying does not help: what is on order comes sooner than anything bought today. */
@@ -72,7 +91,5 @@ export function ifNotWords(line: OrderLine, today: string, currency: string): st
 
 /** An expected cost without false precision: two figures. */
 export function roughMoney(minor: number, currency: string): string {
-  const major = minor / 100;
-  const step = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(1, major))) - 1);
-  return `about ${money(Math.round(major / step) * step * 100, currency).replace(/\.00$/, '')}`;
+  return `about ${estimatedMoney(minor, currency, 2)}`;
 }

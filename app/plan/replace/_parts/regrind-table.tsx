@@ -1,4 +1,4 @@
-import { chanceWords, money } from '@/app/_shared/format';
+import { chanceWords, estimatedMoney } from '@/app/_shared/format';
 import { Table } from '@/app/_shared/ui';
 import { regrindSentence } from '@/app/_shared/words/replace-words';
 import type { PartReplacement } from '@/lib/replacement/part-replacement';
@@ -16,7 +16,7 @@ export function RegrindTable({ parts, currency }: RegrindTableProps) {
     if (edge === undefined) return 'not possible';
     return (
       <>
-        {money(Math.round(edge.costRate * 100 * perEnd), currency)}
+        {estimatedMoney(edge.costRate * 100 * perEnd, currency)}
         <br />
         <span className="fine">
           {edge.cheaperThanNew === null ? '' : `${chanceWords(edge.cheaperThanNew)} that new is dearer`}

@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { money, percent } from '@/app/_shared/format';
+import { estimatedMoney, percent } from '@/app/_shared/format';
 import { Table } from '@/app/_shared/ui';
 import { changeAt, whyRun } from '@/app/_shared/words/replace-words';
 import { sizeTextOf } from '@/app/plan/_parts/plan-rows';
@@ -12,7 +12,7 @@ interface SizeTableProps {
 
 /** By part: the age at which a change costs least, on ordinary work and on what cannot be remade, with the money. */
 export function SizeTable({ parts, currency }: SizeTableProps) {
-  const amount = (minor: number) => money(Math.round(minor), currency);
+  const amount = (minor: number) => estimatedMoney(minor, currency);
   return (
     <Table
       caption="When to change, by part, and what it costs per 100 ends"

@@ -1,3 +1,4 @@
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { PlaceOrderForm } from '@/app/plan/orders/_parts/place-order-form';
 import type { OrderRow } from '@/db/queries/orders';
 import { addDays } from '@/lib/calendar';
@@ -14,7 +15,7 @@ export function PlaceDraft({
   readonly order: OrderRow;
   readonly part: Part;
   readonly today: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }) {
   const offer = offersOf(part).find(({ supplier }) => supplier === order.supplier);
   const leadTimeDays = offer?.leadTimeDays ?? part.leadTimeDays;

@@ -29,15 +29,16 @@ export function OffersPanel({
             key: 'supplier',
             header: 'Supplier',
             lead: true,
-            cell: (way) => `${way.offer.supplier || 'none on record'}${way === chosen ? ', proposed' : ''}`,
+            cell: (way) =>
+              `${way.offer.supplier || 'none on record'}${way === chosen && way.quantity > 0 ? ', proposed' : ''}`,
           },
           { key: 'terms', header: 'Terms', cell: (way) => termsWords(way, currency) },
-          { key: 'quantity', header: 'Order', numeric: true, cell: ({ quantity }) => quantity },
+          { key: 'quantity', header: 'Order', numeric: true, cell: ({ quantity }) => quantity || 'none' },
           {
             key: 'price',
             header: 'Price',
             numeric: true,
-            cell: ({ priceMinor }) => (priceMinor === null ? 'not known' : money(priceMinor, currency)),
+            cell: (way) => priceWords(way, currency),
           },
           {
             key: 'by',
@@ -53,6 +54,12 @@ export function OffersPanel({
       />
     </Panel>
   );
+}
+
+/** What the order costs; where nothing need be ordered, what one piece costs. */
+function priceWords({ priceMinor, quantity, offer }: BuyingWay, currency: string): string {
+  if (quantity > 0 && priceMinor !== null) return money(priceMinor, currency);
+  return offer.priceMinor === null ? 'not known' : `${money(offer.priceMinor, currency)} each`;
 }
 
 function byWords(inDays: number | null, today: string): string {

@@ -1,6 +1,6 @@
 import { count, money, percent } from '@/app/_shared/format';
 import { Panel, Table } from '@/app/_shared/ui';
-import { waitWords } from '@/app/plan/orders/_parts/proposal-words';
+import { regrindWords, waitWords } from '@/app/plan/orders/_parts/proposal-words';
 import type { OrderProposal } from '@/lib/orders/order-proposals';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 
@@ -19,7 +19,9 @@ export function PiecesPanel({
       <p>
         The plan’s lines need {bandWords(plannedBand)}, four times in five; with work that is not on the books
         yet, at the pace of the last half year, {bandWords(totalBand)}. What is on order counts from the day
-        on which its supplier is likely to bring it, as in the plan check.{waitWords(proposal)}
+        on which its supplier is likely to bring it, as in the plan check.
+        {regrindWords(proposal, facts.today)}
+        {waitWords(proposal)}
       </p>
       <Table
         caption="Chance of running out by pieces ordered, arriving in time"
