@@ -6,6 +6,7 @@ import { ButtonLink, EmptyState, Panel, Table, TitleBlock } from '@/app/_shared/
 import { SizeWords } from '@/app/plan/_parts/size-drawing';
 import { shopDb } from '@/db/client';
 import { linesWithHeldEnds } from '@/db/queries/held-ends';
+import { releasableNow } from '@/lib/outlook/release-standing';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Accept ends' };
@@ -75,7 +76,7 @@ export default function AcceptIndexPage() {
               key: 'releasable',
               header: 'Releasable',
               numeric: true,
-              cell: (line) => line.releasableEnds ?? 0,
+              cell: (line) => releasableNow(line),
             },
             { key: 'due', header: 'Due', cell: (line) => inDays(line.dueOnDay, today) },
           ]}

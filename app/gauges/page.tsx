@@ -3,6 +3,7 @@ import { shopFacts } from '@/app/_server/outlook';
 import { count } from '@/app/_shared/format';
 import { ButtonLink, EmptyState, TitleBlock } from '@/app/_shared/ui';
 import { shopDb } from '@/db/client';
+import { gaugeSettingsInForce } from '@/db/queries/shop';
 import { JustDone } from '../tools/_parts/just-done';
 import { DuePanel } from './_parts/due-panel';
 import { gaugeViews } from './_parts/gauge-view';
@@ -52,7 +53,7 @@ export default async function GaugesPage({ searchParams }: PageProps<'/gauges'>)
         <>
           <DuePanel views={views} today={facts.today} />
           <RegisterPanel views={views} today={facts.today} />
-          <RuleNote />
+          <RuleNote settings={gaugeSettingsInForce(shopDb())} />
         </>
       )}
     </div>

@@ -27,6 +27,7 @@ export async function openRecallAction(_state: FormState, form: FormData): Promi
     found: text(form, 'found'),
     foundEntryId: textOrNull(form, 'foundEntryId'),
     foundOnDay: textOrNull(form, 'foundOnDay') ?? today(),
+    masterRecallId: textOrNull(form, 'masterRecallId'),
   };
   const door = { action: 'keep-recalls', schema: OpenRecallInput, command: openRecall } as const;
   const done = await act(door, raw, form);

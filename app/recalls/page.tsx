@@ -1,10 +1,12 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { today } from '@/app/_server/clock';
-import { count, dayText } from '@/app/_shared/format';
+import { nowMs, today } from '@/app/_server/clock';
+import { count, dayText, listWords } from '@/app/_shared/format';
 import { EmptyState, Panel, Table, TitleBlock, ToolId } from '@/app/_shared/ui';
 import { shopDb } from '@/db/client';
+import type { Db } from '@/db/open';
 import { listOpenFindings } from '@/db/queries/gauge-looks';
+import { gaugesOfMaster, gaugesUnreviewed } from '@/db/queries/master-recalls';
 import { listRecalls } from '@/db/queries/recalls';
 import { type RecallRecord, suspectEndsLeft } from '@/lib/ledger/recall-history';
 import { RECALL_CAUSE_LABEL } from '@/lib/shop/recall';
@@ -51,7 +53,11 @@ export default function RecallsPage() {
                 `${RECALL_CAUSE_LABEL[cause]}, ${dayText(foundOnDay, today())}`,
             },
             { key: 'ends', header: 'Suspect', cell: (recall) => count(suspectEnds(recall), 'end') },
-            { key: 'left', header: 'Stands', cell: standsWords },
+            {
+              key: 'left',
+              header: 'Stands',
+              cell: (recall) => standsWords(recall, gaugesLeft(db, recall)),
+            },
           ]}
         />
       </Panel>
@@ -66,8 +72,18 @@ function suspectEnds({ suspects }: RecallRecord): number {
   return suspects.reduce((sum, { endCount }) => sum + endCount, 0);
 }
 
-function standsWords(recall: RecallRecord): string {
+/** Gauges that rest on it, where it is a master, and that nobody has looked at. */
+function gaugesLeft(db: Db, recall: RecallRecord): number {
+  if (recall.status === 'closed') return 0;
+  return gaugesUnreviewed(gaugesOfMaster(db, recall, { onDay: today(), atMs: nowMs() })).length;
+}
+
+function standsWords(recall: RecallRecord, gauges: number): string {
   if (recall.status === 'closed') return 'closed';
   const left = suspectEndsLeft(recall);
-  return left === 0 ? 'open, all decided' : `open, ${count(left, 'end')} to decide`;
+  const words = [
+    ...(left === 0 ? [] : [`${count(left, 'end')} to decide`]),
+    ...(gauges === 0 ? [] : [`${count(gauges, 'gauge')} checked on it to review`]),
+  ];
+  return words.length === 0 ? 'open, all decided' : `open, ${listWords(words)}`;
 }

@@ -22,6 +22,16 @@ function share(form: FormData, name: string): number | undefined {
   return typed === '' ? undefined : Number(typed) / 100;
 }
 
+/** How gauges are judged; the target is typed in per cent. */
+export function gaugeSettingsOf(form: FormData) {
+  const percent = number(form, 'targetReliability');
+  return {
+    decisionRule: text(form, 'decisionRule'),
+    targetReliability: percent === undefined ? undefined : Number((percent / 100).toPrecision(12)),
+    why: text(form, 'why'),
+  };
+}
+
 export function personOf(form: FormData): { id: string; name: string; role: string } {
   const name = text(form, 'personName');
   return { id: text(form, 'personId') || keyFromName(name), name, role: text(form, 'personRole') };

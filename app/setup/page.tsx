@@ -3,10 +3,11 @@ import { newStamp } from '@/app/_server/entry-stamp';
 import { shopFacts } from '@/app/_server/outlook';
 import { TitleBlock } from '@/app/_shared/ui';
 import { shopDb, shopName } from '@/db/client';
-import { findShop, listPeople } from '@/db/queries/shop';
+import { findGaugeSettings, findShop, gaugeSettingsInForce, listPeople } from '@/db/queries/shop';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';
 import { CountPanel } from './_parts/count-panel';
 import { FoundForm } from './_parts/found-form';
+import { GaugeRulesPanel } from './_parts/gauge-rules-panel';
 import { GuessPanel } from './_parts/guess-panel';
 import { PeoplePanel } from './_parts/people-panel';
 import { SettingsPanel } from './_parts/settings-panel';
@@ -49,6 +50,11 @@ export default async function SetupPage() {
         <PeoplePanel people={listPeople(shopDb())} stamp={newStamp()} />
         <SettingsPanel shop={shop} stamp={newStamp()} />
       </div>
+      <GaugeRulesPanel
+        settings={gaugeSettingsInForce(shopDb())}
+        isSet={findGaugeSettings(shopDb()) !== undefined}
+        stamp={newStamp()}
+      />
     </div>
   );
 }

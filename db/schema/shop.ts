@@ -2,6 +2,7 @@ import { real, sqliteTable, text } from 'drizzle-orm/sqlite-core';
 import type { ReadingSettings } from '../../lib/reading/reading-settings';
 import type { AcceptanceRule } from '../../lib/shop/acceptance-rule';
 import type { Costs } from '../../lib/shop/costs';
+import type { GaugeSettings } from '../../lib/shop/gauge-settings';
 import type { PersonRole } from '../../lib/shop/noun';
 
 /** One row: the shop's own settings. */
@@ -34,4 +35,10 @@ export const person = sqliteTable('person', {
 export const readingSettings = sqliteTable('reading_settings', {
   id: text('id').$type<'reading-settings'>().primaryKey().notNull(),
   data: text('data', { mode: 'json' }).$type<ReadingSettings>().notNull(),
+});
+
+/** How the shop judges its gauges. */
+export const gaugeSettings = sqliteTable('gauge_settings', {
+  id: text('id').$type<'gauge-settings'>().primaryKey().notNull(),
+  data: text('data', { mode: 'json' }).$type<GaugeSettings>().notNull(),
 });

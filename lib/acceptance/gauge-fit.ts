@@ -1,4 +1,5 @@
 import type { Day } from '../calendar';
+import { dayLabel } from '../calendar/day-text';
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { GaugeResult } from '../shop/acceptance';
 import { connectionText } from '../shop/connection-text';
@@ -96,7 +97,7 @@ function checkStanding(gauge: GaugeFacts, use: GaugeUse): Result<null, Refusal> 
   if (gauge.dueOnDay < use.gaugedOnDay)
     return refuse(
       'gauge-date',
-      `${gauge.id} was good to the end of ${gauge.dueOnDay}. Do not accept with it; take another ${ROLE_LABEL[gauge.role]}, or have it calibrated.`,
+      `${gauge.id} was good to the end of ${dayLabel(gauge.dueOnDay)}. Do not accept with it; take another ${ROLE_LABEL[gauge.role]}, or have it calibrated.`,
       'gauges',
     );
   if (gauge.usedUp === true)

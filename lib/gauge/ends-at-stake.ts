@@ -1,5 +1,5 @@
-import { isInWindow, recallWindow, type WindowEvidence } from '../recall/recall-window';
-import type { ShopMoment } from './last-good-evidence';
+import { isInWindow, recallWindow } from '../recall/recall-window';
+import type { Evidence, ShopMoment } from './last-good-evidence';
 
 /** Ends accepted with a gauge at a moment. */
 export interface AcceptedEnds extends ShopMoment {
@@ -11,7 +11,7 @@ export interface AcceptedEnds extends ShopMoment {
  * window is the one that a recall would open. Domain: evidence and uses of one gauge, in any order.
  */
 export function endsAtStake(
-  evidence: readonly WindowEvidence[],
+  evidence: readonly Evidence[],
   accepted: readonly AcceptedEnds[],
   now: ShopMoment,
 ): { readonly ends: number; readonly sinceDay: string | null } {

@@ -10,6 +10,7 @@ export interface FaultMeaning {
     | 'wrong-cone-passed'
     | 'wrong-length-passed'
     | 'false-refusals'
+    | 'gauges-in-doubt'
     | 'unknown';
   /** 1: look first, a weak joint may result. 3: nothing bad can have passed, good ends may have been refused. */
   readonly urgency: 1 | 2 | 3;
@@ -19,8 +20,8 @@ export interface FaultMeaning {
 /**
  * What the direction of a gauge’s fault means for the ends accepted with it. The GO ring is the largest thread that may
  * pass: worn large it passes oversize threads, closed it refuses good ones. The NOT GO ring is the smallest: closed it
- * no longer runs on thin threads and so passes undersize ones, opened it runs on good ones. Source: the definitions of
- * the limit gauges in ASME B1.2 as quoted in gauging notes; urgency is common practice, no source.
+ * no longer runs on thin threads and so passes undersize ones, opened it runs on good ones. A master passes its own
+ * fault on to what is set on it. Source: the definitions of the limit gauges in ASME B1.2 as quoted in gauging notes; urgency is common practice, no source.
  */
 export function faultMeaning({
   role,
@@ -39,6 +40,11 @@ const OTHER: FaultMeaning = {
 };
 
 const EITHER = 'The direction is not known, so both ways count until it is.';
+
+/** Accepts nothing itself: what was checked or set on it is in doubt, each gauge with a recall of its own. */
+const THROUGH_GAUGES = 'Open the recall of each gauge checked or set on it since.';
+
+const SEAT = `Cones blued on it and cone gauges checked on it may be off the nose. ${THROUGH_GAUGES}`;
 
 const MEANING: Partial<Record<Role, Record<FaultDirection, FaultMeaning>>> = {
   'go-ring': {
@@ -113,5 +119,27 @@ const MEANING: Partial<Record<Role, Record<FaultDirection, FaultMeaning>>> = {
       urgency: 2,
       sentence: `It may have passed threads that are too long or too short. ${EITHER}`,
     },
+  },
+  'setting-plug': {
+    large: {
+      effect: 'gauges-in-doubt',
+      urgency: 2,
+      sentence: `Rings set on it are too large: a GO ring may have passed oversize threads. ${THROUGH_GAUGES}`,
+    },
+    small: {
+      effect: 'gauges-in-doubt',
+      urgency: 1,
+      sentence: `Rings set on it are too small: a NOT GO ring may have passed undersize threads, a weak joint. ${THROUGH_GAUGES}`,
+    },
+    unknown: {
+      effect: 'gauges-in-doubt',
+      urgency: 1,
+      sentence: `Rings set on it may be too large or too small. ${EITHER} ${THROUGH_GAUGES}`,
+    },
+  },
+  'master-seat': {
+    large: { effect: 'gauges-in-doubt', urgency: 2, sentence: SEAT },
+    small: { effect: 'gauges-in-doubt', urgency: 2, sentence: SEAT },
+    unknown: { effect: 'gauges-in-doubt', urgency: 2, sentence: SEAT },
   },
 };

@@ -47,6 +47,8 @@ export interface TracedLook {
   readonly boreClear: boolean;
   readonly independentCheck: IndependentCheck;
   readonly gauges: readonly TracedGauge[];
+  /** Gauges that the work asked for and nobody recorded at this look. */
+  readonly gaugesMissing: readonly Role[];
   readonly die: TracedEdge | null;
   readonly blade: TracedEdge | null;
   readonly fluid: { readonly toolId: string; readonly lot: string } | null;
@@ -111,7 +113,7 @@ export function traceLook(look: AcceptanceRecord, tools: TracedTools): TracedLoo
   return {
     acceptanceId: look.id,
     ...{ personId, gaugedAtMs, gaugedOnDay, checkKind, decision, cause, rule, finish, coneContact },
-    ...{ exposedThreads, boreClear, independentCheck },
+    ...{ exposedThreads, boreClear, independentCheck, gaugesMissing: look.gaugesMissing },
     gauges: look.gauges.map((gauge) => ({
       ...gauge,
       certificate: certificateOn(tools.calibrations(gauge.toolId), gaugedOnDay),

@@ -1,9 +1,12 @@
+import { lookOutcome } from '../acceptance/look-outcome';
+import type { Role } from '../shop/vocabulary';
 import type { EndTrace, TracedLook } from './end-trace';
 import type { TracedCut } from './traced-cut';
 
 /** Something that the record does not say about an end. */
 export type TraceGap =
   | { readonly kind: 'heat' | 'place' | 'gauges' | 'rule' | 'cone-contact' | 'exposed-threads' | 'fluid' }
+  | { readonly kind: 'gauge-missing'; readonly role: Role }
   | { readonly kind: 'edge'; readonly role: 'die' | 'blade' }
   | { readonly kind: 'edge-use'; readonly toolId: string }
   | { readonly kind: 'certificate' | 'certificate-file'; readonly toolId: string }
@@ -22,6 +25,7 @@ export function traceGaps(trace: EndTrace, cuts: readonly TracedCut[]): TraceGap
   const refused = trace.refusedBefore.reduce((sum, { endCount }) => sum + endCount, 0);
   return [
     ...gaugeGaps(look),
+    ...missingGauges(trace.looks),
     ...when(look.rule === null, { kind: 'rule' }),
     ...when(trace.endNo === null && trace.mark === null, { kind: 'place' }),
     ...when(trace.heat === '', { kind: 'heat' }),
@@ -43,6 +47,13 @@ function gaugeGaps({ gauges }: TracedLook): TraceGap[] {
     if (certificate === null) return [{ kind: 'certificate', toolId }];
     return certificate.file ? [] : [{ kind: 'certificate-file', toolId }];
   });
+}
+
+/** Gauges that neither the look that accepted it nor a later one that passed it recorded. */
+function missingGauges([first, ...again]: readonly TracedLook[]): TraceGap[] {
+  if (first === undefined || first.gauges.every(({ verdict }) => verdict === 'not-used')) return [];
+  if (again.some((look) => lookOutcome(look) === 'passed')) return [];
+  return first.gaugesMissing.map((role) => ({ kind: 'gauge-missing', role }));
 }
 
 function edgeGaps({ die, blade }: TracedLook, operations: EndTrace['operations']): TraceGap[] {

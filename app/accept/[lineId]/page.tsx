@@ -10,6 +10,7 @@ import { AcceptForm } from '../_parts/accept-form';
 import { AcceptHead } from '../_parts/accept-head';
 import { acceptView } from '../_parts/accept-view';
 import { LookedPanel } from '../_parts/looked-panel';
+import { PiecesNote } from '../_parts/pieces-note';
 
 export const dynamic = 'force-dynamic';
 
@@ -29,6 +30,7 @@ export default async function AcceptPage({ params, searchParams }: PageProps<'/a
   return (
     <div className="page">
       <AcceptHead view={view} materialText={names.material(line.materialId)} repeated={repeated} />
+      <PiecesNote lineId={line.id} />
       <div className="columns-lead">
         <div className="bench stack-loose">
           {connection === undefined || operations.length === 0 ? (

@@ -2,7 +2,8 @@
 
 import { useState } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import type { FormState } from '@/app/_shared/form/form-state';
 import { Button, Choice, Field, Panel, Select, SubmitButton } from '@/app/_shared/ui';
 import type { ExposedThreads } from '@/lib/acceptance/applied-rule';
 import {
@@ -23,7 +24,7 @@ import { ResultWords } from './result-words';
 import { Stepper } from './stepper';
 
 export interface AcceptFormProps {
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly line: {
     readonly id: string;
     readonly connectionId: string;
@@ -79,7 +80,7 @@ function Fields({ gaugeIds, setGaugeIds, ...props }: FieldsProps) {
     <>
       <Hidden {...props} />
       <Panel title="Gauges">
-        <GaugeFields {...{ seen, set, state, rule, gaugeIds, setGaugeIds }} gauges={props.gauges} />
+        <GaugeFields {...{ seen, set, rule, gaugeIds, setGaugeIds }} gauges={props.gauges} />
       </Panel>
       <Panel title="Look and feel">
         <LookFields {...{ seen, set, operations }} />
@@ -186,11 +187,9 @@ function LookFields({
   );
 }
 
-type CountProps = Live &
-  Pick<Answered, 'firstLook' | 'again' | 'dieId' | 'bladeId' | 'fluidId' | 'line' | 'state'>;
+type CountProps = Live & Pick<Answered, 'firstLook' | 'again' | 'dieId' | 'bladeId' | 'fluidId' | 'line'>;
 
-function CountFields({ seen, set, firstLook, again, dieId, bladeId, fluidId, line, state }: CountProps) {
-  const typed = (name: string, otherwise: string) => typedOr(state, name, otherwise);
+function CountFields({ seen, set, firstLook, again, dieId, bladeId, fluidId, line }: CountProps) {
   const more = (by: number) => set({ endCount: String(Math.max(1, (Number(seen.endCount) || 0) + by)) });
   return (
     <div className="stack-loose">
@@ -216,7 +215,7 @@ function CountFields({ seen, set, firstLook, again, dieId, bladeId, fluidId, lin
         name="checkKind"
         legend="Which look it is"
         required
-        defaultValue={typed('checkKind', firstLook ? 'first-off' : again === null ? 'in-process' : 'each')}
+        defaultValue={firstLook ? 'first-off' : again === null ? 'in-process' : 'each'}
         options={CHECK_KINDS.map((kind) => ({ value: kind, label: CHECK_KIND_LABEL[kind] }))}
       />
       <details>
@@ -228,35 +227,22 @@ function CountFields({ seen, set, firstLook, again, dieId, bladeId, fluidId, lin
             hint="S-18 end 1, S-18 end 2"
             optional
             maxLength={2000}
-            defaultValue={typed('endMarks', '')}
           />
-          <Field name="heat" label="Heat" optional maxLength={40} defaultValue={typed('heat', line.heat)} />
-          <Field name="dieId" label="Die" optional maxLength={40} defaultValue={typed('dieId', dieId)} />
-          <Field
-            name="bladeId"
-            label="Blade"
-            optional
-            maxLength={40}
-            defaultValue={typed('bladeId', bladeId)}
-          />
-          <Field
-            name="fluidId"
-            label="Fluid"
-            optional
-            maxLength={40}
-            defaultValue={typed('fluidId', fluidId)}
-          />
+          <Field name="heat" label="Heat" optional maxLength={40} defaultValue={line.heat} />
+          <Field name="dieId" label="Die" optional maxLength={40} defaultValue={dieId} />
+          <Field name="bladeId" label="Blade" optional maxLength={40} defaultValue={bladeId} />
+          <Field name="fluidId" label="Fluid" optional maxLength={40} defaultValue={fluidId} />
           <Select
             name="independentCheck"
             label="Checked independently"
-            defaultValue={typed('independentCheck', 'no')}
+            defaultValue="no"
             options={[
               { value: 'no', label: 'no' },
               { value: 'another-person', label: 'by another person' },
               { value: 'another-gauge', label: 'with another gauge' },
             ]}
           />
-          <Field name="reason" label="Note" optional maxLength={300} defaultValue={typed('reason', '')} />
+          <Field name="reason" label="Note" optional maxLength={300} />
         </div>
       </details>
     </div>

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
-import { count } from '@/app/_shared/format';
+import { count, listWords } from '@/app/_shared/format';
 import { Breadcrumb, HandText, TitleBlock } from '@/app/_shared/ui';
 import { SizeWords } from '@/app/plan/_parts/size-drawing';
 import { acceptedBeyondCut } from '@/lib/acceptance/cut-against-accepted';
@@ -34,7 +34,7 @@ export function AcceptHead({ view, materialText, repeated }: AcceptHeadProps) {
         drawing={connection ? <ConnectionEnd connection={connection} pxPerIn={56} /> : undefined}
         cells={[
           { label: 'Accepted', value: `${standing.acceptedEnds} of ${line.ends}` },
-          { label: 'Releasable', value: count(standing.releasableEnds, 'end') },
+          { label: 'Releasable', value: releasableWords(view) },
           { label: 'Refused', value: count(standing.refusedEnds, 'end') },
           { label: 'Thread', value: connection ? <HandText hand={connection.hand} /> : 'not known' },
           {
@@ -58,4 +58,10 @@ export function AcceptHead({ view, materialText, repeated }: AcceptHeadProps) {
       )}
     </>
   );
+}
+
+/** None while a piece of a broken tool may lie in one of the tubes. */
+function releasableWords({ standing, piecesOwed }: AcceptView): string {
+  if (piecesOwed.length === 0) return count(standing.releasableEnds, 'end');
+  return `none before the pieces of ${listWords(piecesOwed)} are found`;
 }

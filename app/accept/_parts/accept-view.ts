@@ -5,6 +5,7 @@ import { dayText } from '@/app/_shared/format';
 import { shopDb } from '@/db/client';
 import { findLineStanding, listAcceptances, nextEndNo } from '@/db/queries/acceptance';
 import { findJob, findLine, type LineRow } from '@/db/queries/jobs';
+import { listPiecesOwedOn } from '@/db/queries/pieces-owed';
 import { lastBottle, lastEdgeTool } from '@/db/queries/used-on-line';
 import { appliedRule, exposedThreadsRule } from '@/lib/acceptance/applied-rule';
 import { type GaugeProposal, proposeGauge } from '@/lib/acceptance/propose-gauges';
@@ -39,6 +40,7 @@ export function acceptView(lineId: string) {
     rule: appliedRule(rules),
     exposed: exposedThreadsRule(rules),
     standing: findLineStanding(db, line.id),
+    piecesOwed: listPiecesOwedOn(db, line.id),
     looks: listAcceptances(db, line.id),
     nextEndNo: nextEndNo(db, line.id),
     gauges: connection === undefined ? [] : gaugeFields(line, connection, facts),

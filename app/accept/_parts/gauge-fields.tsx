@@ -1,11 +1,12 @@
 'use client';
 
-import { type FormState, fieldError } from '@/app/_shared/form/form-state';
+import { useGivenBack } from '@/app/_shared/form/given-back';
 import { CameraScan } from '@/app/_shared/scan/camera-scan';
 import { Choice, Field, FieldError } from '@/app/_shared/ui';
 import { ruleText } from '@/lib/acceptance/applied-rule';
 import type { AppliedRule } from '@/lib/shop/acceptance';
 import type { Role } from '@/lib/shop/vocabulary';
+import { capital } from '@/lib/text/capital';
 import styles from './accept.module.css';
 import type { GaugeField } from './accept-view';
 import type { GaugeIds, Seen } from './live-look';
@@ -14,7 +15,6 @@ import { Stepper } from './stepper';
 interface GaugeFieldsProps {
   readonly seen: Seen;
   readonly set: (part: Partial<Seen>) => void;
-  readonly state: FormState;
   readonly gaugeIds: GaugeIds;
   readonly setGaugeIds: (ids: GaugeIds) => void;
   readonly gauges: readonly GaugeField[];
@@ -34,8 +34,8 @@ const TURNS = ['', '0', '0.5', '1', '1.5', '2', '2.5', '3', '3.5', '4'].map((val
 }));
 
 /** Each gauge: which one, and what it says. The ones issued for the line are filled in; scanning replaces them. */
-export function GaugeFields({ seen, set, state, gauges, rule, gaugeIds, setGaugeIds }: GaugeFieldsProps) {
-  const error = fieldError(state, 'gauges');
+export function GaugeFields({ seen, set, gauges, rule, gaugeIds, setGaugeIds }: GaugeFieldsProps) {
+  const { error } = useGivenBack({ name: 'gauges', start: undefined });
   const one = (gauge: GaugeField) => (
     <div className="stack">
       <Field
@@ -120,8 +120,4 @@ function Verdict({
       />
     </div>
   );
-}
-
-function capital(label: string): string {
-  return label.charAt(0).toUpperCase() + label.slice(1);
 }

@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { count, listWords } from '@/app/_shared/format';
 import { Panel, Table, ToolId } from '@/app/_shared/ui';
 import type { HeldEnds, LineStanding } from '@/lib/acceptance/line-standing';
+import { lookOutcome } from '@/lib/acceptance/look-outcome';
 import type { AcceptanceRecord } from '@/lib/ledger/acceptance-history';
 import { CHECK_KIND_LABEL } from '@/lib/shop/acceptance';
 import { REJECT_CAUSES, ROLE_LABEL } from '@/lib/shop/vocabulary';
@@ -89,11 +90,17 @@ function endsWords({ endCount, firstEndNo, endMarks, regaugesId, decision }: Acc
   return endCount === 1 ? `end ${firstEndNo}` : `ends ${firstEndNo} to ${firstEndNo + endCount - 1}`;
 }
 
-function resultWords({ decision, cause, checkKind, gaugesMissing }: AcceptanceRecord): string {
+function resultWords(look: AcceptanceRecord): string {
+  const { cause, checkKind, gaugesMissing } = look;
   const which = CHECK_KIND_LABEL[checkKind];
-  if (decision === 'refused')
+  const outcome = lookOutcome(look);
+  if (outcome === 'refused')
     return `refused: ${REJECT_CAUSES.find(({ code }) => code === cause)?.label ?? cause}`;
-  return gaugesMissing.length === 0 ? `accepted, ${which}` : `accepted, ${which}; gauges not all recorded`;
+  if (outcome === 'passed') return `accepted, ${which}`;
+  const missing = `no ${listWords(gaugesMissing.map((role) => ROLE_LABEL[role]))} recorded`;
+  return checkKind === 'first-off' || checkKind === 'last-off'
+    ? `looked at, ${missing}: does not count as a ${which}`
+    : `${which}, ${missing}: not releasable`;
 }
 
 function Gauges({ look }: { readonly look: AcceptanceRecord }) {

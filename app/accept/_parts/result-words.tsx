@@ -30,7 +30,9 @@ function said(result: Preview): { word: string; reasons: readonly string[]; kind
     case 'held':
       return {
         word: 'Accepted, not releasable',
-        reasons: [`No ${result.missing.map((role) => ROLE_LABEL[role]).join(', no ')} is recorded for it.`],
+        reasons: [
+          `No ${result.missing.map((role) => ROLE_LABEL[role]).join(', no ')} is recorded for it. A first-off or last-off does not count so.`,
+        ],
         kind: 'hold',
       };
     case 'refused':

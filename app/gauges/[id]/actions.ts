@@ -1,38 +1,19 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
-import { redirect } from 'next/navigation';
-import type { z } from 'zod';
-import { act, refusedState } from '@/app/_server/act';
-import { numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
+import { refusedState } from '@/app/_server/act';
+import { backTo } from '@/app/_server/entered';
+import { numberOrNull, text, textOrNull } from '@/app/_server/form-fields';
 import { mended } from '@/app/_server/mend';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { checkGauge, dropGauge, setGaugeInterval } from '@/db/commands/keep-gauge';
 import { recordCalibration } from '@/db/commands/record-calibration';
-import type { Recorded } from '@/db/ledger/ledger';
-import type { Action } from '@/lib/access/permit';
 import { checkFigures } from '@/lib/gauge/check-figures';
 import { FeatureSchema } from '@/lib/shop/calibration';
 import { RecordCalibrationInput } from '@/lib/shop/command-input';
 import { CheckGaugeInput, DropGaugeInput, SetGaugeIntervalInput } from '@/lib/shop/gauge-input';
-import { tidyToolId } from '@/lib/shop/tool-id';
 import { figuresOfForm, OUTCOME, outcomeOf } from './_parts/calibration-of-form';
 
-type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
-
-/** Runs a command about a gauge; its page then says what was done, with an Undo. */
-async function enteredAndBack<A extends Action, S extends z.ZodType>(
-  door: Door<A, S>,
-  raw: object,
-  form: FormData,
-): Promise<FormState> {
-  const about = { ...stamp(form), toolId: text(form, 'toolId'), reason: text(form, 'reason') };
-  const done = await act(door, { ...about, ...raw }, form);
-  if (!done.ok) return done.state;
-  revalidatePath('/', 'layout');
-  const query = done.value.alreadyRecorded ? '' : `?done=${encodeURIComponent(done.value.id)}`;
-  redirect(`/gauges/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}${query}`);
-}
+const enteredAndBack = backTo('/gauges');
 
 export async function dropGaugeAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'set-aside-gauge', schema: DropGaugeInput, command: dropGauge } as const;
@@ -90,6 +71,7 @@ export async function calibrateGaugeAction(_state: FormState, typed: FormData): 
     dueOnDay: said.result === 'fail' ? null : textOrNull(form, 'dueOnDay'),
     certificate: text(form, 'certificate'),
     laboratory: text(form, 'laboratory'),
+    againstToolId: text(form, 'againstToolId'),
     features: figures === null ? [] : [figures],
     rule: text(form, 'rule') === '' ? undefined : text(form, 'rule'),
   };

@@ -6,7 +6,9 @@ import { currentActor } from '@/app/_server/session';
 import { ButtonLink, Panel } from '@/app/_shared/ui';
 import { JustDone } from '@/app/tools/_parts/just-done';
 import { shopDb } from '@/db/client';
+import { AsItStood } from '../_parts/as-it-stood';
 import { gaugeViews } from '../_parts/gauge-view';
+import paper from '../_parts/paper.module.css';
 import styles from './_parts/card.module.css';
 import { DropForm } from './_parts/check-forms';
 import { CheckPanel } from './_parts/check-panel';
@@ -35,12 +37,13 @@ export default async function GaugePage({ params, searchParams }: PageProps<'/ga
   const who = (await currentActor())?.name ?? 'of whoever decides it';
   const about = { toolId: gauge.id, today: facts.today };
   return (
-    <div className="page">
+    <div className={`page ${paper.paper}`}>
       <GaugeHead view={view} facts={facts} />
+      <AsItStood />
       <JustDone entryId={asked.done} />
       <WarningPanel view={view} today={facts.today} {...card} />
       <div className={styles.card}>
-        <div className={`stack-loose ${styles.deeds}`}>
+        <div className={`stack-loose no-print ${styles.deeds}`}>
           {gauge.state === 'quarantined' || gauge.state === 'lost' ? null : (
             <Panel title="After a knock">
               <DropForm {...about} stamp={newStamp()} />
@@ -50,7 +53,12 @@ export default async function GaugePage({ params, searchParams }: PageProps<'/ga
           <ButtonLink href={`/tools/${encodeURIComponent(gauge.id)}`}>Custody and history</ButtonLink>
         </div>
         <div className={`stack-loose ${styles.record}`}>
-          <EvidencePanel {...about} evidence={card.evidence} />
+          <EvidencePanel
+            toolId={gauge.id}
+            evidence={card.evidence}
+            inForce={card.inForce}
+            doubtedIn={card.doubtedIn}
+          />
           <ReviewPanel view={view} {...card} who={who} />
         </div>
       </div>

@@ -1,18 +1,19 @@
+import Link from 'next/link';
 import { count, percent } from '@/app/_shared/format';
 import { KeyValue, Panel } from '@/app/_shared/ui';
 import { DUE_SOON_DAYS } from '@/lib/gauge/due';
-import { INTERVAL_TARGET } from '../[id]/_parts/gauge-card';
+import type { GaugeSettings } from '@/lib/shop/gauge-settings';
+import { DECISION_RULE_WORDS } from './decision-rules';
 
 /** By which rules the gauges are judged, in one place. */
-export function RuleNote() {
+export function RuleNote({ settings }: { readonly settings: GaugeSettings }) {
   return (
     <Panel title="By which rules" id="rules">
       <KeyValue
         items={[
           {
             label: 'In or out',
-            value:
-              'With the figures of a certificate: in when the error lies within the limits less 1.645 u, so that it is right with 95 % at least. Another rule can be chosen with the certificate; the one that decided is kept with the result. Without figures the laboratory’s own word counts.',
+            value: `With the figures of a certificate: in when the error lies ${DECISION_RULE_WORDS[settings.decisionRule]}. Another rule can be chosen with the certificate; the one that decided is kept with the result. Without figures the laboratory’s own word counts.`,
           },
           {
             label: 'Due',
@@ -20,7 +21,15 @@ export function RuleNote() {
           },
           {
             label: 'Interval',
-            value: `Proposed so that a gauge is still within its limits at the end of it with a chance of ${percent(INTERVAL_TARGET)} at least. A person decides, with a reason.`,
+            value: `Proposed so that a gauge is still within its limits at the end of it with a chance of ${percent(settings.targetReliability)} at least. A person decides, with a reason.`,
+          },
+          {
+            label: 'Why these',
+            value: (
+              <>
+                {settings.why} They are set under <Link href="/setup#gauges">Set-up</Link>.
+              </>
+            ),
           },
         ]}
       />

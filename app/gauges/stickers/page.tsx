@@ -2,11 +2,11 @@ import type { Metadata } from 'next';
 import { shopFacts } from '@/app/_server/outlook';
 import { dayText } from '@/app/_shared/format';
 import { Breadcrumb, EmptyState, TitleBlock, ToolId } from '@/app/_shared/ui';
+import { PrintButton } from '@/app/_shared/ui/print-button';
 import { shopDb } from '@/db/client';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import { type GaugeView, gaugeViews } from '../_parts/gauge-view';
 import { mayAccept } from '../_parts/gauge-words';
-import { PrintButton } from './print-button';
 import styles from './stickers.module.css';
 
 export const dynamic = 'force-dynamic';
@@ -24,7 +24,7 @@ export default async function StickersPage({ searchParams }: PageProps<'/gauges/
       <TitleBlock
         title="Gauge stickers"
         lead="One for each gauge. Print, cut, and take the old one off."
-        actions={<PrintButton />}
+        actions={<PrintButton tone="primary" />}
       />
       {views.length === 0 ? (
         <EmptyState title="No such gauge">Choose one from the register.</EmptyState>

@@ -1,11 +1,11 @@
 import { revalidatePath } from 'next/cache';
 import { readBody } from '@/app/_import/read-body';
-import { nowMs } from '@/app/_server/clock';
 import { refusalResponse } from '@/app/_server/refusal-response';
 import { fromOwnPages } from '@/app/_server/same-origin';
 import { currentActor } from '@/app/_server/session';
 import { shopDb } from '@/db/client';
 import { fileCertificate } from '@/db/commands/file-certificate';
+import { wallClock } from '@/db/wall-clock';
 import { permit } from '@/lib/access/permit';
 import { CERTIFICATE_BYTES_MAX } from '@/lib/gauge/certificate-type';
 import { refuse } from '@/lib/result';
@@ -34,7 +34,7 @@ export const POST = fromOwnPages(async (request: Request) => {
       413,
       refuse('too-large', 'This file is larger than 5 MB. Scan it smaller.').refusal,
     );
-  const done = fileCertificate(shopDb(), leave.value, { ...input.data, bytes }, { nowMs: nowMs() });
+  const done = fileCertificate(shopDb(), leave.value, { ...input.data, bytes }, wallClock());
   if (!done.ok) return refusalResponse(400, done.refusal);
   revalidatePath('/gauges', 'layout');
   return Response.json({ id: done.value.id }, { headers: { 'cache-control': 'no-store' } });

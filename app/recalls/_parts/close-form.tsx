@@ -1,12 +1,12 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { SubmitButton, TextArea } from '@/app/_shared/ui';
 import { closeRecallAction, reviewRecallAction } from '../actions';
 
 interface RecallFormProps {
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly recallId: string;
 }
 
@@ -14,24 +14,18 @@ interface RecallFormProps {
 export function CloseForm({ stamp, recallId }: RecallFormProps) {
   return (
     <EntryForm action={closeRecallAction} stamp={stamp} label="Close the recall">
-      {(state) => (
-        <>
-          <input type="hidden" name="recallId" value={recallId} />
-          <TextArea
-            name="conclusion"
-            label="What was concluded"
-            hint="The cause, and what is done so that it does not come again"
-            required
-            rows={2}
-            maxLength={300}
-            defaultValue={typedOr(state, 'conclusion', '')}
-            error={fieldError(state, 'conclusion')}
-          />
-          <div>
-            <SubmitButton>Close the recall</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="recallId" value={recallId} />
+      <TextArea
+        name="conclusion"
+        label="What was concluded"
+        hint="The cause, and what is done so that it does not come again"
+        required
+        rows={2}
+        maxLength={300}
+      />
+      <div>
+        <SubmitButton>Close the recall</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -45,14 +39,10 @@ export function ReviewForm({ stamp, recallId }: RecallFormProps) {
       label="Look at the window again"
       className="stack-tight"
     >
-      {() => (
-        <>
-          <input type="hidden" name="recallId" value={recallId} />
-          <div>
-            <SubmitButton tone="quiet">Look at the window again</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="recallId" value={recallId} />
+      <div>
+        <SubmitButton tone="quiet">Look at the window again</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -1,14 +1,15 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { typedOr } from '@/app/_shared/form/form-state';
 import { Choice, Field, SubmitButton, TextArea } from '@/app/_shared/ui';
 import { DISPOSITION_LABEL, DISPOSITIONS } from '@/lib/shop/recall';
 import { disposeSuspectsAction } from '../actions';
 import styles from './recall.module.css';
 
 interface DisposeFormProps {
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly recallId: string;
   /** Looks with ends still to be decided. */
   readonly open: readonly {
@@ -53,8 +54,6 @@ export function DisposeForm({ stamp, recallId, open }: DisposeFormProps) {
             name="how"
             legend="What was done"
             required
-            defaultValue={typedOr(state, 'how', '')}
-            error={fieldError(state, 'how')}
             options={DISPOSITIONS.map((how) => ({ value: how, label: DISPOSITION_LABEL[how] }))}
           />
           <div className="columns">
@@ -65,8 +64,6 @@ export function DisposeForm({ stamp, recallId, open }: DisposeFormProps) {
               optional
               maxLength={40}
               autoComplete="off"
-              defaultValue={typedOr(state, 'gaugeId', '')}
-              error={fieldError(state, 'gaugeId')}
             />
             <TextArea
               name="evidence"
@@ -74,8 +71,6 @@ export function DisposeForm({ stamp, recallId, open }: DisposeFormProps) {
               hint="Which check, who granted it, who was told and how"
               rows={2}
               maxLength={300}
-              defaultValue={typedOr(state, 'evidence', '')}
-              error={fieldError(state, 'evidence')}
             />
           </div>
           <div>

@@ -4,12 +4,11 @@ import type { AcceptanceRecord } from '@/lib/ledger/acceptance-history';
 
 interface RefusedPanelProps {
   readonly refused: readonly AcceptanceRecord[];
-  readonly today: string;
   readonly personName: (id: string) => string;
 }
 
 /** Ends that the gauge refused in the same time: they may have been good. */
-export function RefusedPanel({ refused, today, personName }: RefusedPanelProps) {
+export function RefusedPanel({ refused, personName }: RefusedPanelProps) {
   const ends = refused.reduce((sum, { endCount }) => sum + endCount, 0);
   return (
     <Panel title="Refused with it" aside={count(ends, 'end')}>
@@ -18,7 +17,7 @@ export function RefusedPanel({ refused, today, personName }: RefusedPanelProps) 
         {refused.map((look) => (
           <li key={look.id}>
             {count(look.endCount, 'end')}
-            {look.jobLineId === null ? '' : ` of ${look.jobLineId}`}, {dayText(look.gaugedOnDay, today)},{' '}
+            {look.jobLineId === null ? '' : ` of ${look.jobLineId}`}, {dayText(look.gaugedOnDay)},{' '}
             {personName(look.personId)}
           </li>
         ))}

@@ -7,12 +7,11 @@ import { DISPOSITION_LABEL } from '@/lib/shop/recall';
 interface SuspectTableProps {
   readonly rows: readonly SuspectRow[];
   readonly caption: string;
-  readonly today: string;
   readonly personName: (id: string) => string;
 }
 
 /** The suspect ends, look by look: which, where they are, who gauged them, and what was decided. */
-export function SuspectTable({ rows, caption, today, personName }: SuspectTableProps) {
+export function SuspectTable({ rows, caption, personName }: SuspectTableProps) {
   return (
     <Table
       caption={caption}
@@ -25,15 +24,13 @@ export function SuspectTable({ rows, caption, today, personName }: SuspectTableP
           key: 'gauged',
           header: 'Gauged',
           cell: ({ look }) =>
-            look === undefined
-              ? 'taken back'
-              : `${dayText(look.gaugedOnDay, today)}, ${personName(look.personId)}`,
+            look === undefined ? 'taken back' : `${dayText(look.gaugedOnDay)}, ${personName(look.personId)}`,
         },
         {
           key: 'where',
           header: 'Where',
           cell: ({ shippedOnDay }) =>
-            shippedOnDay === null ? 'in house' : `shipped ${dayText(shippedOnDay, today)}`,
+            shippedOnDay === null ? 'in house' : `shipped ${dayText(shippedOnDay)}`,
         },
         {
           key: 'checked',
@@ -53,7 +50,7 @@ function Ends({ row }: { readonly row: SuspectRow }) {
     <>
       {endsWords(row)} of{' '}
       <Link href={`/accept/${encodeURIComponent(look.jobLineId)}`} prefetch={false}>
-        {look.jobLineId}
+        <span className="num">{look.jobLineId}</span>
       </Link>
       {endCount === look.endCount ? null : <span className="fine"> (of {look.endCount})</span>}
     </>

@@ -4,7 +4,7 @@ import type { RecallWindow } from '@/lib/recall/recall-window';
 type Window = Pick<RecallWindow, 'evidence' | 'evidenceOnDay'>;
 
 /** What the window opens at, and why: never the due date. */
-export function windowWords({ evidence, evidenceOnDay }: Window, today: string): string {
+export function windowWords({ evidence, evidenceOnDay }: Window, today?: string): string {
   const day = evidenceOnDay === null ? '' : dayText(evidenceOnDay, today);
   switch (evidence) {
     case 'as-found':

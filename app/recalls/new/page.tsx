@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { today } from '@/app/_server/clock';
+import { nowMs, today } from '@/app/_server/clock';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { shopNames } from '@/app/_server/names';
 import { Breadcrumb, EmptyState, Panel, TitleBlock } from '@/app/_shared/ui';
@@ -10,6 +10,7 @@ import { previewRecall } from '@/db/queries/recall-preview';
 import { faultMeaning } from '@/lib/recall/fault-meaning';
 import { FAULT_DIRECTIONS, type FaultDirection } from '@/lib/shop/recall';
 import { CALIBRATED_ROLES, ROLE_LABEL, type Role } from '@/lib/shop/vocabulary';
+import { doubtOf } from '../_parts/doubt-of';
 import { FindForm } from '../_parts/find-form';
 import { OpenForm } from '../_parts/open-form';
 import { PreviewPanel } from '../_parts/preview-panel';
@@ -20,13 +21,18 @@ export const metadata: Metadata = { title: 'Open a recall' };
 
 /** What would be listed if the gauge were found out now, and the opening itself. */
 export default async function NewRecallPage({ searchParams }: PageProps<'/recalls/new'>) {
-  const { gauge, entry } = await searchParams;
+  const { gauge, entry, master } = await searchParams;
   const db = shopDb();
   const typed = typeof gauge === 'string' ? gauge : '';
+  const doubt =
+    typeof master === 'string'
+      ? doubtOf(db, { gaugeId: typed, masterRecallId: master }, { onDay: today(), atMs: nowMs() })
+      : undefined;
   const finding = listOpenFindings(db, typed.trim()).find(
-    ({ entryId }) => entry === undefined || entry === entryId,
+    ({ entryId }) => doubt === undefined && (entry === undefined || entry === entryId),
   );
-  const seen = typed === '' ? undefined : previewRecall(db, typed, finding?.entryId ?? null, today());
+  const seen =
+    typed === '' ? undefined : previewRecall(db, typed, finding?.entryId ?? null, today(), doubt?.until);
   const trail = [{ href: '/recalls', label: 'Recalls' }];
   if (seen === undefined || !CALIBRATED_ROLES.includes(seen.role))
     return (
@@ -56,7 +62,7 @@ export default async function NewRecallPage({ searchParams }: PageProps<'/recall
     <div className="page">
       <Breadcrumb trail={trail} here={seen.gaugeId} />
       <TitleBlock
-        title={`${seen.gaugeId} found out`}
+        title={doubt === undefined ? `${seen.gaugeId} found out` : `${seen.gaugeId} in doubt`}
         lead={`A ${ROLE_LABEL[seen.role]}. It is set aside in the same step, and its ends are listed; nobody is asked how it came.`}
       />
       <PreviewPanel seen={seen} today={today()} />
@@ -65,6 +71,7 @@ export default async function NewRecallPage({ searchParams }: PageProps<'/recall
           stamp={newStamp()}
           gaugeId={seen.gaugeId}
           finding={finding ?? null}
+          doubt={doubt}
           today={today()}
           meanings={meaningsOf(seen.role)}
         />

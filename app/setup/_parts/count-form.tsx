@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, NumberField, Select, SubmitButton } from '@/app/_shared/ui';
 import { countInAction } from '../actions';
 import styles from './setup.module.css';
@@ -28,7 +28,7 @@ export function CountForm({
 }: {
   readonly rows: readonly CountRow[];
   readonly today: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly openAtFirst: boolean;
 }) {
   return (
@@ -50,12 +50,7 @@ export function CountForm({
                         <span className="quiet"> {row.known} in the record already</span>
                       ) : null}
                     </p>
-                    <NumberField
-                      name={`count-${row.partId}`}
-                      label="How many"
-                      unit="pieces"
-                      defaultValue={typedOr(state, `count-${row.partId}`, '')}
-                    />
+                    <NumberField name={`count-${row.partId}`} label="How many" unit="pieces" />
                     {row.hasEdge ? (
                       <Select
                         name={`opening-${row.partId}`}
@@ -64,16 +59,11 @@ export function CountForm({
                           { value: 'new', label: 'new, never' },
                           { value: 'unknown', label: 'nobody knows' },
                         ]}
-                        defaultValue={typedOr(state, `opening-${row.partId}`, 'new')}
+                        defaultValue="new"
                       />
                     ) : null}
                     {row.calibrated ? (
-                      <Field
-                        name={`due-${row.partId}`}
-                        label="Calibration due"
-                        type="date"
-                        defaultValue={typedOr(state, `due-${row.partId}`, '')}
-                      />
+                      <Field name={`due-${row.partId}`} label="Calibration due" type="date" />
                     ) : null}
                     {row.fluid ? (
                       <NumberField
@@ -81,7 +71,6 @@ export function CountForm({
                         label="In each bottle"
                         entry="decimal"
                         unit="mL"
-                        defaultValue={typedOr(state, `level-${row.partId}`, '')}
                       />
                     ) : null}
                   </div>

@@ -1,16 +1,11 @@
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { ButtonLink, Panel } from '@/app/_shared/ui';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { CALIBRATED_ROLES, ROLES } from '@/lib/shop/vocabulary';
 import { CountForm, type CountRow } from './count-form';
 
 /** Opening counts: what is on the shelf on the first day. */
-export function CountPanel({
-  facts,
-  stamp,
-}: {
-  facts: ShopFacts;
-  stamp: { entryId: string; deviceAtMs: number };
-}) {
+export function CountPanel({ facts, stamp }: { facts: ShopFacts; stamp: EntryStamp }) {
   const { parts, tools, today } = facts;
   const rows: CountRow[] = ROLES.flatMap((role) => parts.filter((part) => part.role === role)).map(
     (part) => ({

@@ -1,3 +1,4 @@
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Panel } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
@@ -6,13 +7,7 @@ import { connectionText } from '@/lib/shop/connection-text';
 import { GuessForm, type GuessRow } from './guess-form';
 
 /** First guesses of how long edges last, in shop words. */
-export function GuessPanel({
-  facts,
-  stamp,
-}: {
-  facts: ShopFacts;
-  stamp: { entryId: string; deviceAtMs: number };
-}) {
+export function GuessPanel({ facts, stamp }: { facts: ShopFacts; stamp: EntryStamp }) {
   return (
     <Panel title="First guesses">
       <div className="stack">

@@ -5,8 +5,3 @@ export const ROLE_OPTIONS = [
   { value: 'technician', label: 'technician' },
   { value: 'quality', label: 'quality' },
 ];
-
-export const UNIT_OPTIONS = [
-  { value: 'in', label: 'inches' },
-  { value: 'mm', label: 'millimetres' },
-];

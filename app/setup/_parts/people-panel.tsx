@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, Panel, Select, SubmitButton } from '@/app/_shared/ui';
 import type { Person } from '@/lib/shop/noun';
 import { setPersonAction } from '../actions';
@@ -13,36 +13,20 @@ export function PeoplePanel({
   stamp,
 }: {
   readonly people: readonly Person[];
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }) {
   return (
     <Panel title="People">
       <div className="stack">
         <p>{people.map(({ name, role }) => `${name} (${role})`).join(', ')}</p>
         <EntryForm action={setPersonAction} stamp={stamp} label="Add a person">
-          {(state) => (
-            <>
-              <div className="columns">
-                <Field
-                  name="personName"
-                  label="Name or role"
-                  required
-                  maxLength={40}
-                  defaultValue={typedOr(state, 'personName', '')}
-                  error={fieldError(state, 'name')}
-                />
-                <Select
-                  name="personRole"
-                  label="Works as"
-                  options={ROLE_OPTIONS}
-                  defaultValue={typedOr(state, 'personRole', 'technician')}
-                />
-              </div>
-              <div>
-                <SubmitButton tone="quiet">Add</SubmitButton>
-              </div>
-            </>
-          )}
+          <div className="columns">
+            <Field name="personName" label="Name or role" required maxLength={40} answers="name" />
+            <Select name="personRole" label="Works as" options={ROLE_OPTIONS} defaultValue="technician" />
+          </div>
+          <div>
+            <SubmitButton tone="quiet">Add</SubmitButton>
+          </div>
         </EntryForm>
       </div>
     </Panel>

@@ -1,3 +1,4 @@
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { ButtonLink, Panel, SizeText } from '@/app/_shared/ui';
 import type { Connection } from '@/lib/shop/noun';
 import { AddSizesForm } from './add-sizes-form';
@@ -11,7 +12,7 @@ export function SizesPanel({
 }: {
   connections: readonly Connection[];
   offered: readonly SizeTile[];
-  stamp: { entryId: string; deviceAtMs: number };
+  stamp: EntryStamp;
 }) {
   const unconfirmed = connections.filter(({ confirmed }) => !confirmed).length;
   return (

@@ -1,15 +1,13 @@
+'use client';
+
+import { useGivenBack } from '@/app/_shared/form/given-back';
 import { FieldError } from '@/app/_shared/ui';
 import styles from './setup.module.css';
 import type { SizeTile } from './size-tiles';
 
 /** Tiles to tick: which sizes the shop works in. */
-export function TickSizes({
-  sizes,
-  error,
-}: {
-  readonly sizes: readonly SizeTile[];
-  readonly error?: string | undefined;
-}) {
+export function TickSizes({ sizes }: { readonly sizes: readonly SizeTile[] }) {
+  const { error } = useGivenBack({ name: 'connectionIds', start: undefined });
   return (
     <fieldset className={styles.sizes} aria-describedby={error ? 'f-connectionIds-error' : undefined}>
       <legend>Sizes in use</legend>

@@ -2,6 +2,8 @@ import { dayText, momentText } from '@/app/_shared/format';
 import { Breadcrumb, TitleBlock } from '@/app/_shared/ui';
 import { PrintButton } from '@/app/_shared/ui/print-button';
 import type { Names } from '@/app/_shared/words/entry-words';
+import { outcomeWords } from '@/app/_shared/words/trace-words';
+import { lookOutcome } from '@/lib/acceptance/look-outcome';
 import type { EndTrace } from '@/lib/trace/end-trace';
 
 interface TraceHeadProps {
@@ -14,7 +16,6 @@ interface TraceHeadProps {
 /** Which end it is, of what tube, and what became of it. */
 export function TraceHead({ trace, names, nowMs, timeZone }: TraceHeadProps) {
   const { mark, jobLineId, connectionId, materialId, heat, shippedOnDay } = trace;
-  const [first] = trace.looks;
   return (
     <>
       <Breadcrumb trail={[{ href: '/trace', label: 'Trace' }]} here={mark ?? placeWords(trace)} />
@@ -27,7 +28,7 @@ export function TraceHead({ trace, names, nowMs, timeZone }: TraceHeadProps) {
             value: jobLineId === null ? 'none' : mark === null ? jobLineId : placeWords(trace),
           },
           { label: 'Heat', value: heat === '' ? 'not written down' : heat },
-          { label: 'Result', value: <b>{first?.decision ?? 'not known'}</b> },
+          { label: 'Result', value: <b>{resultWords(trace)}</b> },
           {
             label: 'Where',
             value: shippedOnDay === null ? 'not shipped on record' : `left ${dayText(shippedOnDay)}`,
@@ -37,6 +38,14 @@ export function TraceHead({ trace, names, nowMs, timeZone }: TraceHeadProps) {
       />
     </>
   );
+}
+
+/** As it was accepted; or, where gauges were missing then, as it was gauged again since. */
+function resultWords({ looks }: EndTrace): string {
+  const [first, ...again] = looks;
+  if (first === undefined) return 'not known';
+  const passed = again.find((look) => lookOutcome(look) === 'passed');
+  return outcomeWords(lookOutcome(first) === 'not-gauged' && passed !== undefined ? passed : first);
 }
 
 function placeWords({ endNo, jobLineId }: EndTrace): string {

@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 import { momentText } from '@/app/_shared/format';
 import { Table, ToolId } from '@/app/_shared/ui';
 import type { Names } from '@/app/_shared/words/entry-words';
-import { INDEPENDENT_WORDS, usedThenWords } from '@/app/_shared/words/trace-words';
+import { INDEPENDENT_WORDS, outcomeWords, usedThenWords } from '@/app/_shared/words/trace-words';
 import { CHECK_KIND_LABEL } from '@/lib/shop/acceptance';
 import type { EndTrace, TracedEdge } from '@/lib/trace/end-trace';
 import type { TracedCut } from '@/lib/trace/traced-cut';
@@ -57,7 +57,7 @@ function steps({ trace, cuts, names, moment }: WorkTableProps): Step[] {
       what: at === 0 ? 'Gauged' : 'Gauged again',
       who: names.person(look.personId),
       when: moment(look.gaugedAtMs),
-      with: `${CHECK_KIND_LABEL[look.checkKind]}, ${INDEPENDENT_WORDS[look.independentCheck]}: ${look.decision}`,
+      with: `${CHECK_KIND_LABEL[look.checkKind]}, ${INDEPENDENT_WORDS[look.independentCheck]}: ${outcomeWords(look)}`,
     }),
   );
   const { operations } = trace;

@@ -1,19 +1,21 @@
-import { dayOfMs } from '../../calendar/day';
+import { dayLabel } from '../../calendar/day-text';
 import { ok, refuse } from '../../result';
+import { entryDay } from '../entry-day';
 import type { ToolRecord } from '../tool-record';
 import { edgeEnded, placed, standing } from './place';
 import type { ToolStep } from './step';
 
 /** Kept for a line until a day: nobody issues it to another line meanwhile. A keeping whose last day is past is over. */
-export const reserved: ToolStep<'tool-reserved'> = (tool, { jobLineId, untilDay }, entry) => {
+export const reserved: ToolStep<'tool-reserved'> = (tool, payload, entry) => {
+  const { jobLineId, untilDay } = payload;
   const gone = whyGone(tool);
   if (gone !== null) return refuse('state', gone);
   if (tool.state === 'quarantined')
     return refuse('state', `${tool.id} is ${standing(tool)}; it cannot be kept for a job.`);
-  if (tool.reservation !== null && tool.reservation.untilDay >= dayOfMs(entry.serverAtMs))
+  if (tool.reservation !== null && tool.reservation.untilDay >= entryDay(payload, entry))
     return refuse(
       'reserved',
-      `${tool.id} is already kept for ${tool.reservation.jobLineId} until ${tool.reservation.untilDay}.`,
+      `${tool.id} is already kept for ${tool.reservation.jobLineId} until ${dayLabel(tool.reservation.untilDay)}.`,
     );
   return ok({ ...tool, reservation: { jobLineId, untilDay } });
 };
@@ -40,11 +42,12 @@ export const dieAdjusted: ToolStep<'die-adjusted'> = (tool) => {
   return ok({ ...tool, adjustments: tool.adjustments + 1, firstOffOwed: true });
 };
 
-/** The first end after a regrind or an adjustment, gauged: passed, or the tool is set aside. */
+/** The first end after a regrind or an adjustment, gauged: passed, or the tool is set aside. Not gauged, it stays owed. */
 export const firstOffChecked: ToolStep<'first-off-checked'> = (tool, { result }, entry) => {
   if (!tool.firstOffOwed) return refuse('first-off', `${tool.id} owes no first-off check.`);
   const gone = whyGone(tool);
   if (gone !== null) return refuse('state', gone);
+  if (result === 'not-gauged') return ok(tool);
   return ok(result === 'pass' ? { ...tool, firstOffOwed: false } : placed(tool, 'quarantined', entry));
 };
 

@@ -1,7 +1,7 @@
-import { dayOfMs } from '../../calendar/day';
+import { dayLabel } from '../../calendar/day-text';
 import { ok, type Refusal, type Result, refuse } from '../../result';
 import { CALIBRATED_ROLES, type ToolState } from '../../shop/vocabulary';
-import type { Entry } from '../event';
+import { entryDay } from '../entry-day';
 import type { ToolRecord } from '../tool-record';
 import { edgeEnded, placed, standing } from './place';
 import type { ToolStep } from './step';
@@ -11,7 +11,7 @@ export const issued: ToolStep<'tool-issued'> = (tool, payload, entry) => {
   if (tool.state !== 'in-crib')
     return refuse('state', `${tool.id} is ${standing(tool)}; only a tool in the crib can be issued.`);
   if (edgeEnded(tool)) return refuse('edge', `${tool.id} has no edge left in service.`);
-  const kept = whyKept(tool, payload.jobLineId, entry);
+  const kept = whyKept(tool, payload.jobLineId, entryDay(payload, entry));
   if (kept !== null) return kept;
   return ok({
     ...placed(tool, 'issued', entry),
@@ -23,15 +23,15 @@ export const issued: ToolStep<'tool-issued'> = (tool, payload, entry) => {
 };
 
 /** Why it stays in the crib although it lies there: a first-off owed, or kept for another line until a day. */
-function whyKept(tool: ToolRecord, jobLineId: string | null, entry: Entry): Result<never, Refusal> | null {
+function whyKept(tool: ToolRecord, jobLineId: string | null, onDay: string): Result<never, Refusal> | null {
   if (tool.firstOffOwed)
     return refuse('first-off', `${tool.id} goes out again when its first-off has passed the gauges.`);
   const { reservation } = tool;
   if (reservation === null || reservation.jobLineId === jobLineId) return null;
-  if (reservation.untilDay < dayOfMs(entry.serverAtMs)) return null;
+  if (reservation.untilDay < onDay) return null;
   return refuse(
     'reserved',
-    `${tool.id} is kept for ${reservation.jobLineId} until ${reservation.untilDay}. Free it first if that no longer holds.`,
+    `${tool.id} is kept for ${reservation.jobLineId} until ${dayLabel(reservation.untilDay)}. Free it first if that no longer holds.`,
   );
 }
 

@@ -1,4 +1,5 @@
 import { daysBetween } from '../../calendar/day';
+import { dayLabel } from '../../calendar/day-text';
 import { DROPS_PER_ML_RANGE, dropsPerMl } from '../../fluid/drops-per-ml';
 import { ok, type Refusal, type Result, refuse } from '../../result';
 import type { ToolRecord } from '../tool-record';
@@ -13,7 +14,7 @@ export const fluidOpened: ToolStep<'fluid-opened'> = (tool, payload) => {
   const kept = checkKept(tool);
   if (!kept.ok) return kept;
   if (tool.openedOnDay !== null)
-    return refuse('opened', `${tool.id} was already opened on ${tool.openedOnDay}.`);
+    return refuse('opened', `${tool.id} was already opened on ${dayLabel(tool.openedOnDay)}.`);
   return ok({ ...tool, openedOnDay: payload.onDay });
 };
 

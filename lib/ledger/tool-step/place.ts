@@ -4,7 +4,8 @@ import { currentEdge, type EdgeRecord, type ToolRecord } from '../tool-record';
 
 /** The tool in a new state from this entry on: whoever held it, where it lay, and a knock are over. */
 export function placed(tool: ToolRecord, state: ToolState, entry: Entry): ToolRecord {
-  const at = { state, stateSinceMs: entry.serverAtMs, stateReason: entry.reason };
+  const { id: stateEntryId, serverAtMs: stateSinceMs, reason: stateReason } = entry;
+  const at = { state, stateSinceMs, stateReason, stateEntryId };
   const held = { holderId: null, jobLineId: null, bench: '', backOnDay: null, kitId: null };
   return { ...tool, ...at, ...held, dropped: null };
 }

@@ -20,10 +20,11 @@ export function received(entry: Entry, receipt: PayloadOf<'tool-received'>): Too
 
 /** Into the crib, or into quarantine where the hand or the certificate is not in order. */
 function doorState(entry: Entry, { quarantine }: PayloadOf<'tool-received'>) {
-  const stateSinceMs = entry.serverAtMs;
+  const { id: stateEntryId, serverAtMs: stateSinceMs } = entry;
+  const since = { stateSinceMs, stateEntryId };
   return quarantine === undefined
-    ? ({ state: 'in-crib', stateSinceMs, stateReason: entry.reason } as const)
-    : ({ state: 'quarantined', stateSinceMs, stateReason: quarantine } as const);
+    ? ({ ...since, state: 'in-crib', stateReason: entry.reason } as const)
+    : ({ ...since, state: 'quarantined', stateReason: quarantine } as const);
 }
 
 function openedEdge({ opening }: PayloadOf<'tool-received'>): EdgeRecord {

@@ -1,15 +1,11 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import {
-  type Evidence,
-  isAfterEvidence,
-  isGoodEvidence,
-  lastGoodEvidence,
-} from '@/lib/gauge/last-good-evidence';
+import { type Evidence, isAfterEvidence, lastGoodEvidence } from '@/lib/gauge/last-good-evidence';
 
 const noon = (day: string) => Date.parse(`${day}T12:00:00Z`);
 const evidence = (onDay: string, over: Partial<Evidence> = {}): Evidence => ({
-  ...{ entryId: onDay, onDay, atMs: noon(onDay), asFound: 'in', asLeft: 'in', qualifies: true },
+  ...{ entryId: onDay, kind: 'calibration', onDay, atMs: noon(onDay) },
+  ...{ asFound: 'in', asLeft: 'in', qualifies: true },
   ...over,
 });
 const found = (days: Evidence[], onDay: string) =>
@@ -31,6 +27,24 @@ it('is a documented check where that came later, and not one that does not count
 
 it('without as-found data goes back to the certificate before', () => {
   expect(found([C1, { ...C2, asFound: 'not-taken' }], '2026-09-01')).toBe('2025-01-10');
+});
+
+// source: hand. The issue's rule: without as-found data, back to the previous certificate.
+it('two certificates running without as-found data: back to how the one before left it, not further', () => {
+  const silent = { asFound: 'not-taken' } as const;
+  const list = [C1, { ...C2, ...silent }, evidence('2026-06-10', silent)];
+  expect(found(list, '2026-09-01')).toBe('2025-11-10');
+  expect(found([evidence('2026-06-10', silent)], '2026-09-01')).toBeUndefined();
+  const check = evidence('2026-03-03', { kind: 'interim' });
+  expect(found([...list, check], '2026-09-01'), 'a check between them is better').toBe('2026-03-03');
+  const doubted = [C1, { ...C2, ...silent, qualifies: false }, evidence('2026-06-10', silent)];
+  expect(found(doubted, '2026-09-01'), 'one that does not count is passed over').toBe('2025-01-10');
+});
+
+it('what showed the fault is no evidence for itself', () => {
+  const showed = evidence('2026-03-03', { asFound: 'out' });
+  const later = { onDay: '2026-03-03', atMs: showed.atMs + 1 };
+  expect(lastGoodEvidence([C2, showed], { ...later, entryId: '2026-03-03' })?.entryId).toBe('2025-11-10');
 });
 
 it('found out and adjusted, it is good from then on; failed, it is not', () => {
@@ -56,29 +70,37 @@ it('evidence entered days later has no hour: its whole day lies inside the windo
   expect(isAfterEvidence({ onDay: '2025-01-11', atMs: noon('2025-01-11') }, late)).toBe(true);
 });
 
-// source: identity. A plain walk: sort what is good by moment, take the last before; the order of entry does not matter.
+// source: identity. A plain walk the other way: forward through the moments, keeping what was good last and the certificates
+// since that do not say how the gauge came in; of two or more of those, the last but one.
 it('agrees with a plain walk', () => {
   const one = fc.record({
     entryId: fc.uuid(),
+    kind: fc.constantFrom('calibration' as const, 'interim' as const),
     onDay: fc.constantFrom('2025-01-10', '2025-03-01', '2025-03-02', '2026-02-28'),
-    atMs: fc.integer({ min: 0, max: 5 }),
-    asFound: fc.constantFrom('in' as const, 'out' as const, 'not-taken' as const),
-    asLeft: fc.constantFrom('in' as const, 'out' as const),
-    qualifies: fc.boolean(),
+    atMs: fc.integer({ min: 0, max: 30 }),
+    asFound: fc.constantFrom('in' as const, 'out' as const, 'not-taken' as const, 'not-taken' as const),
+    asLeft: fc.constantFrom('in' as const, 'in' as const, 'out' as const),
+    qualifies: fc.constantFrom(true, true, false),
   });
-  const before = fc.record({ onDay: fc.constantFrom('2025-03-01', '2025-12-01'), atMs: fc.nat(5) });
-  const stamp = (m: { onDay: string; atMs: number }) => `${m.onDay} ${m.atMs}`;
+  const before = fc.record({ onDay: fc.constantFrom('2025-03-01', '2025-12-01'), atMs: fc.nat(30) });
+  const stamp = (m: { onDay: string; atMs: number }) => `${m.onDay} ${String(m.atMs).padStart(2, '0')}`;
   fc.assert(
-    fc.property(fc.array(one, { maxLength: 12 }), before, (list, limit) => {
-      const walked = list
-        .filter((e) => isGoodEvidence(e) && stamp(e) < stamp(limit))
-        .map(stamp)
-        .sort()
-        .at(-1);
+    fc.property(fc.uniqueArray(one, { maxLength: 12, selector: stamp }), before, (list, limit) => {
+      let good: string | undefined;
+      let silent: string[] = [];
+      for (const e of list.toSorted((a, b) => (stamp(a) < stamp(b) ? -1 : 1))) {
+        if (stamp(e) >= stamp(limit) || !e.qualifies || e.asLeft === 'out') continue;
+        if (e.asFound !== 'not-taken') {
+          good = stamp(e);
+          silent = [];
+        } else if (e.kind === 'calibration') silent = [...silent, stamp(e)];
+      }
+      const walked = silent.at(-2) ?? good;
       const last = lastGoodEvidence(list, limit);
       expect(last && stamp(last)).toBe(walked);
       const again = lastGoodEvidence([...list].reverse(), limit);
       expect(again && stamp(again)).toBe(walked);
     }),
+    { numRuns: 2000 },
   );
 });

@@ -1,21 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { isInWindow, recallWindow, type WindowEvidence } from '@/lib/recall/recall-window';
+import type { Evidence } from '@/lib/gauge/last-good-evidence';
+import { isInWindow, recallWindow } from '@/lib/recall/recall-window';
 
 const DAY_MS = 86_400_000;
 const T0 = Date.UTC(2026, 0, 1, 12);
 const day = (n: number) => new Date(T0 + n * DAY_MS).toISOString().slice(0, 10);
 const at = (n: number) => T0 + n * DAY_MS;
 
-function calibration(
-  n: number,
-  asFound: 'in' | 'out' | 'not-taken',
-  asLeft: 'in' | 'out' = 'in',
-): WindowEvidence {
+function calibration(n: number, asFound: 'in' | 'out' | 'not-taken', asLeft: 'in' | 'out' = 'in'): Evidence {
   const moment = { onDay: day(n), atMs: at(n) };
   return { entryId: `cal-${n}`, kind: 'calibration', ...moment, asFound, asLeft, qualifies: true };
 }
 
-function interim(n: number, qualifies: boolean, result: 'in' | 'out' = 'in'): WindowEvidence {
+function interim(n: number, qualifies: boolean, result: 'in' | 'out' = 'in'): Evidence {
   const moment = { onDay: day(n), atMs: at(n) };
   return { entryId: `chk-${n}`, kind: 'interim', ...moment, asFound: result, asLeft: result, qualifies };
 }

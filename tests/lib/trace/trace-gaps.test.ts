@@ -14,6 +14,7 @@ const look: TracedLook = {
   rule: { notGoTurnsMax: 2, whose: 'shop', source: 'shop' },
   ...{ boreClear: true, independentCheck: 'no' },
   gauges: [{ toolId: 'G-1', role: 'go-ring', verdict: 'pass', turns: null, certificate }],
+  gaugesMissing: [],
   die: { toolId: 'D-1', lot: '', usedThen },
   blade: { toolId: 'B-1', lot: '', usedThen },
   fluid: { toolId: 'F-1', lot: 'L1' },
@@ -43,6 +44,15 @@ it('names what is missing of gauges and certificates', () => {
   expect(seenAs({ gauges: lapsed })).toEqual([{ kind: 'certificate', toolId: ring?.toolId }]);
   const unfiled = look.gauges.map((gauge) => ({ ...gauge, certificate: { ...certificate, file: null } }));
   expect(seenAs({ gauges: unfiled })).toEqual([{ kind: 'certificate-file', toolId: ring?.toolId }]);
+});
+
+it('a gauge that the work asks for and nobody recorded is named, until a later look passed it', () => {
+  const partly = { ...look, gaugesMissing: ['not-go-ring' as const] };
+  expect(traceGaps({ ...trace, looks: [partly] }, cuts)).toEqual([
+    { kind: 'gauge-missing', role: 'not-go-ring' },
+  ]);
+  expect(traceGaps({ ...trace, looks: [partly, look] }, cuts)).toEqual([]);
+  expect(traceGaps({ ...trace, looks: [partly, { ...look, decision: 'refused' }] }, cuts)).toHaveLength(1);
 });
 
 it('names what is missing of tools, fluid and what was looked at', () => {

@@ -1,8 +1,11 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
-import { Choice, Field, NumberField, Select, SubmitButton } from '@/app/_shared/ui';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { useLastSending } from '@/app/_shared/form/given-back';
+import { Choice, Field, NumberField, type Option, Select, SubmitButton } from '@/app/_shared/ui';
+import type { DecisionRule } from '@/lib/shop/calibration';
+import { DECISION_RULE_OPTIONS } from '../../_parts/decision-rules';
 import { calibrateGaugeAction } from '../actions';
 
 export interface FigureDefaults {
@@ -15,12 +18,16 @@ export interface FigureDefaults {
 
 interface CalibrationFormProps {
   readonly toolId: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly today: string;
   /** The day that the interval in force proposes, counted from today. */
   readonly proposedDueDay: string;
   readonly laboratory: string;
+  /** Masters in date that it can be set or calibrated on in the shop. */
+  readonly masters: readonly Option[];
   readonly figures: FigureDefaults;
+  /** The shop’s rule of decision. */
+  readonly rule: DecisionRule;
 }
 
 const OUTCOMES = [
@@ -41,61 +48,46 @@ const OUTCOMES = [
 
 /** A certificate written down: the verdict and the next due day are enough; the figures are there for who has them. */
 export function CalibrationForm(props: CalibrationFormProps) {
-  const { toolId, stamp, today, proposedDueDay, laboratory } = props;
+  const { toolId, stamp, today, proposedDueDay, laboratory, masters } = props;
   return (
     <EntryForm action={calibrateGaugeAction} stamp={stamp} label="Calibration">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <input type="hidden" name="figuresAreRight" defaultValue="" />
-          <Choice
-            name="outcome"
-            legend="What came of it"
-            required
-            defaultValue={typedOr(state, 'outcome', '')}
-            error={fieldError(state, 'outcome')}
-            options={OUTCOMES}
+      <input type="hidden" name="toolId" value={toolId} />
+      <input type="hidden" name="figuresAreRight" defaultValue="" />
+      <Choice name="outcome" legend="What came of it" required options={OUTCOMES} />
+      <div className="columns">
+        <Field
+          id="calibrated-on"
+          name="onDay"
+          label="Calibrated on"
+          type="date"
+          required
+          max={today}
+          defaultValue={today}
+        />
+        <Field
+          name="dueOnDay"
+          label="Next due"
+          type="date"
+          hint="Valid to the end of that day"
+          defaultValue={proposedDueDay}
+        />
+        <Field name="certificate" label="Certificate number" optional maxLength={60} />
+        <Field name="laboratory" label="Laboratory" optional maxLength={80} defaultValue={laboratory} />
+        {masters.length === 0 ? null : (
+          <Select
+            id="calibrated-on-master"
+            name="againstToolId"
+            label="Or done here, on"
+            placeholder="Not done here"
+            options={masters}
+            defaultValue=""
           />
-          <div className="columns">
-            <Field
-              id="calibrated-on"
-              name="onDay"
-              label="Calibrated on"
-              type="date"
-              required
-              max={today}
-              defaultValue={typedOr(state, 'onDay', today)}
-              error={fieldError(state, 'onDay')}
-            />
-            <Field
-              name="dueOnDay"
-              label="Next due"
-              type="date"
-              hint="Valid to the end of that day"
-              defaultValue={typedOr(state, 'dueOnDay', proposedDueDay)}
-              error={fieldError(state, 'dueOnDay')}
-            />
-            <Field
-              name="certificate"
-              label="Certificate number"
-              optional
-              maxLength={60}
-              defaultValue={typedOr(state, 'certificate', '')}
-            />
-            <Field
-              name="laboratory"
-              label="Laboratory"
-              optional
-              maxLength={80}
-              defaultValue={typedOr(state, 'laboratory', laboratory)}
-            />
-          </div>
-          <Figures state={state} figures={props.figures} />
-          <div>
-            <SubmitButton>Record the calibration</SubmitButton>
-          </div>
-        </>
-      )}
+        )}
+      </div>
+      <Figures figures={props.figures} rule={props.rule} />
+      <div>
+        <SubmitButton>Record the calibration</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -109,26 +101,26 @@ const UNITS = [
   { value: '%', label: 'per cent' },
 ];
 
-const RULES = [
-  { value: 'guarded-95', label: 'within the limits less 1.645 u: 95 % sure' },
-  { value: 'guarded', label: 'within the limits less U' },
-  { value: 'simple', label: 'within the limits, uncertainty not counted' },
-];
+interface FiguresProps {
+  readonly figures: FigureDefaults;
+  readonly rule: DecisionRule;
+}
 
 /** The figures of the certificate, all in one unit. */
-function Figures({ state, figures }: { readonly state: FormState; readonly figures: FigureDefaults }) {
+function Figures({ figures, rule }: FiguresProps) {
+  const isRefused = useLastSending().status === 'refused';
   const field = (name: string, label: string, otherwise = '') => (
     <NumberField
       name={name}
       label={label}
       entry="decimal"
       optional
-      defaultValue={typedOr(state, name, otherwise)}
-      error={fieldError(state, name) ?? fieldError(state, `features.0.${name}`)}
+      defaultValue={otherwise}
+      answers={`features.0.${name}`}
     />
   );
   return (
-    <details open={state.status === 'refused'}>
+    <details open={isRefused}>
       <summary>Figures of the certificate</summary>
       <div className="stack">
         <div className="columns">
@@ -136,15 +128,10 @@ function Figures({ state, figures }: { readonly state: FormState; readonly figur
             name="feature"
             label="What was measured"
             maxLength={60}
-            defaultValue={typedOr(state, 'feature', figures.feature)}
-            error={fieldError(state, 'features.0.feature')}
+            defaultValue={figures.feature}
+            answers="features.0.feature"
           />
-          <Select
-            name="unit"
-            label="All in"
-            options={UNITS}
-            defaultValue={typedOr(state, 'unit', figures.unit)}
-          />
+          <Select name="unit" label="All in" options={UNITS} defaultValue={figures.unit} />
         </div>
         <div className="columns">
           {field('asFoundError', 'Error as found')}
@@ -157,8 +144,9 @@ function Figures({ state, figures }: { readonly state: FormState; readonly figur
         <Select
           name="rule"
           label="It counts as in when the error lies"
-          options={RULES}
-          defaultValue={typedOr(state, 'rule', 'guarded-95')}
+          options={DECISION_RULE_OPTIONS}
+          hint="Starts with the shop’s rule; kept with this result"
+          defaultValue={rule}
         />
       </div>
     </details>

@@ -1,13 +1,13 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Choice, Field, type Option, Select, SubmitButton } from '@/app/_shared/ui';
 import { checkGaugeAction, dropGaugeAction } from '../actions';
 
 interface About {
   readonly toolId: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly today: string;
 }
 
@@ -15,21 +15,17 @@ interface About {
 export function DropForm({ toolId, stamp, today }: About) {
   return (
     <EntryForm action={dropGaugeAction} stamp={stamp} label="Set aside after a knock">
-      {() => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <input type="hidden" name="onDay" value={today} />
-          <p>
-            A ring that was dropped may have changed its setting and look perfect. Setting it aside costs five
-            minutes on the plug.
-          </p>
-          <div>
-            <SubmitButton tone="quiet" pendingText="Setting aside…">
-              It was dropped or knocked
-            </SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <input type="hidden" name="onDay" value={today} />
+      <p>
+        A ring that was dropped may have changed its setting and look perfect. Setting it aside costs five
+        minutes on the plug.
+      </p>
+      <div>
+        <SubmitButton tone="quiet" pendingText="Setting aside…">
+          It was dropped or knocked
+        </SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -44,57 +40,34 @@ export function CheckForm({
 }: About & { readonly masters: readonly Option[]; readonly setAside: boolean }) {
   return (
     <EntryForm action={checkGaugeAction} stamp={stamp} label="Check in the shop">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <Choice
-            name="result"
-            legend="The check"
-            required
-            defaultValue={typedOr(state, 'result', '')}
-            error={fieldError(state, 'result')}
-            options={[
-              {
-                value: 'pass',
-                label: 'passed',
-                note: setAside ? 'back in the crib, with the record' : 'kept as evidence',
-              },
-              { value: 'fail', label: 'did not pass', note: 'set aside; ends to be reviewed' },
-            ]}
-          />
-          <Select
-            name="againstToolId"
-            label="Checked on"
-            placeholder="No marked master: does not count as evidence"
-            options={masters}
-            defaultValue={typedOr(state, 'againstToolId', masters[0]?.value ?? '')}
-            error={fieldError(state, 'againstToolId')}
-          />
-          <div className="columns">
-            <Field
-              id="check-day"
-              name="onDay"
-              label="On"
-              type="date"
-              required
-              max={today}
-              defaultValue={typedOr(state, 'onDay', today)}
-              error={fieldError(state, 'onDay')}
-            />
-            <Field
-              id="check-reason"
-              name="reason"
-              label="What was seen"
-              optional
-              maxLength={300}
-              defaultValue={typedOr(state, 'reason', '')}
-            />
-          </div>
-          <div>
-            <SubmitButton tone={setAside ? 'primary' : 'quiet'}>Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <Choice
+        name="result"
+        legend="The check"
+        required
+        options={[
+          {
+            value: 'pass',
+            label: 'passed',
+            note: setAside ? 'back in the crib, with the record' : 'kept as evidence',
+          },
+          { value: 'fail', label: 'did not pass', note: 'set aside; ends to be reviewed' },
+        ]}
+      />
+      <Select
+        name="againstToolId"
+        label="Checked on"
+        placeholder="No marked master: does not count as evidence"
+        options={masters}
+        defaultValue={masters[0]?.value ?? ''}
+      />
+      <div className="columns">
+        <Field id="check-day" name="onDay" label="On" type="date" required max={today} defaultValue={today} />
+        <Field id="check-reason" name="reason" label="What was seen" optional maxLength={300} />
+      </div>
+      <div>
+        <SubmitButton tone={setAside ? 'primary' : 'quiet'}>Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -34,7 +34,9 @@ export function CheckPanel({
             stamp={newStamp()}
             proposedDueDay={card.proposedDueDay}
             laboratory={gauge.laboratory ?? ''}
+            masters={card.masters}
             figures={card.figures}
+            rule={card.settings.decisionRule}
           />
         </details>
       </Panel>

@@ -1,20 +1,23 @@
 import 'server-only';
 import { nowMs } from '@/app/_server/clock';
 import type { Db } from '@/db/open';
+import { listOpenFindings } from '@/db/queries/gauge-looks';
 import { listAcceptedWith, listGaugeUse } from '@/db/queries/gauge-use';
 import { listEvidence } from '@/db/queries/gauges';
+import { countedEvidence, recallsOfMasters } from '@/db/queries/master-recalls';
+import { gaugeSettingsInForce } from '@/db/queries/shop';
 import { addDays, daysBetween } from '@/lib/calendar/day';
+import { calibrationInForce } from '@/lib/gauge/calibration-in-force';
 import { endsAtStake } from '@/lib/gauge/ends-at-stake';
 import type { GaugeEvidence } from '@/lib/gauge/evidence';
 import { reviewInterval } from '@/lib/gauge/interval-review';
 import { canCheckOn, masterRank } from '@/lib/gauge/master-of';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
+import { restsOnDoubt } from '@/lib/recall/master-doubt';
 import type { GaugeView } from '../../_parts/gauge-view';
 import { mayAccept } from '../../_parts/gauge-words';
 import type { FigureDefaults } from './calibration-form';
 
-/** How likely a gauge shall be within its limits at the end of its interval. Common practice, no source. */
-export const INTERVAL_TARGET = 0.95;
 const DEFAULT_DAYS = 365;
 
 interface CardFacts {
@@ -28,21 +31,27 @@ interface CardFacts {
 export function cardOf(db: Db, { view, views, facts, askedDays }: CardFacts) {
   const { gauge } = view;
   const { today } = facts;
-  const evidence = listEvidence(db, gauge.id);
+  const filed = listEvidence(db, gauge.id);
+  const evidence = countedEvidence(db, filed);
   const last = evidence.at(-1);
+  const inForce = calibrationInForce(inOrderOfEntry(evidence));
   const inForceDays = daysInForce(view, evidence);
-  const target = INTERVAL_TARGET;
+  const settings = gaugeSettingsInForce(db);
+  const target = settings.targetReliability;
   const use = listGaugeUse(db, gauge.id);
   const masters = mastersOf(view, views);
   return {
     evidence,
+    doubtedIn: recallsBehind(db, filed),
+    findings: listOpenFindings(db, gauge.id),
     last,
+    inForce,
     stake: endsAtStake(evidence, listAcceptedWith(db, gauge.id), foundMoment(last, today)),
     twinIds: twinsOf(view, views),
     masters,
     canCheck: masters.length > 0,
     inForceDays,
-    target,
+    settings,
     review: reviewInterval({ evidence, intervalDays: inForceDays, use, target }),
     askedDays: daysAsked(askedDays),
     proposedDueDay: addDays(today, inForceDays ?? DEFAULT_DAYS),
@@ -55,6 +64,21 @@ export type GaugeCard = ReturnType<typeof cardOf>;
 function foundMoment(last: GaugeEvidence | undefined, today: string) {
   if (last === undefined || last.asFound !== 'out') return { onDay: today, atMs: nowMs() };
   return { onDay: last.onDay, atMs: last.atMs };
+}
+
+/** The checks that rest on a master in doubt, with the recall that says so. */
+function recallsBehind(db: Db, filed: readonly GaugeEvidence[]): ReadonlyMap<string, string> {
+  const recalls = recallsOfMasters(db, filed);
+  return new Map(
+    filed.flatMap((one) => {
+      const recall = recalls.find((each) => restsOnDoubt(one, each));
+      return recall === undefined ? [] : [[one.entryId, recall.id] as const];
+    }),
+  );
+}
+
+function inOrderOfEntry(evidence: readonly GaugeEvidence[]): GaugeEvidence[] {
+  return evidence.toSorted((a, b) => a.atMs - b.atMs);
 }
 
 /** The interval somebody set, or the one that the last certificate's due day tells. */

@@ -1,5 +1,6 @@
 import { count, dayText, inDays } from '@/app/_shared/format';
 import { Breadcrumb, StateMark, TitleBlock, ToolId } from '@/app/_shared/ui';
+import { PrintButton } from '@/app/_shared/ui/print-button';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import { DueMark } from '../../_parts/due-mark';
@@ -53,6 +54,7 @@ export function GaugeHead({ view, facts }: { readonly view: GaugeView; readonly 
           },
           { label: 'Gauged since', value: gaugedSince(view, today) },
         ]}
+        actions={<PrintButton />}
       />
     </>
   );

@@ -1,9 +1,11 @@
+import Link from 'next/link';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { chanceWords, percent } from '@/app/_shared/format';
 import { Button, NumberField, Panel, Table } from '@/app/_shared/ui';
 import type { MethodAdvice } from '@/lib/gauge/interval-methods';
 import { chanceAfterDays, type IntervalReview } from '@/lib/gauge/interval-review';
 import { INTERVAL_METHODS } from '@/lib/shop/gauge-entry';
+import type { GaugeSettings } from '@/lib/shop/gauge-settings';
 import type { GaugeView } from '../../_parts/gauge-view';
 import { intervalWords, monthsWords } from '../../_parts/gauge-words';
 import { DriftChart } from './drift-chart';
@@ -14,7 +16,8 @@ interface ReviewPanelProps {
   readonly review: IntervalReview;
   /** The interval in force, set or read off the last certificate. */
   readonly inForceDays: number | null;
-  readonly target: number;
+  /** How sure an interval shall be, and why. */
+  readonly settings: GaugeSettings;
   /** Days that somebody asks about. */
   readonly askedDays: number | undefined;
   readonly who: string;
@@ -22,7 +25,7 @@ interface ReviewPanelProps {
 
 /** How long a calibration of it should be good for: what each way of review says, a proposal, and a person's decision. */
 export function ReviewPanel(props: ReviewPanelProps) {
-  const { view, review, inForceDays, target, who } = props;
+  const { view, review, inForceDays, settings, who } = props;
   const { gauge } = view;
   const { proposal } = review;
   const inForce = inForceDays === null ? 'No interval is in force' : `Now ${monthsWords(inForceDays)}`;
@@ -49,11 +52,14 @@ export function ReviewPanel(props: ReviewPanelProps) {
               {methodLabel(proposal.method)}. {proposal.why}
             </>
           )}{' '}
-          It should be within its limits at the end with a chance of {percent(target)} at least. Nothing
-          changes by itself.
+          It should be within its limits at the end with a chance of {percent(settings.targetReliability)} at
+          least. Nothing changes by itself.
+        </p>
+        <p className="fine">
+          Why {percent(settings.targetReliability)}: {settings.why} <Link href="/setup#gauges">Set-up</Link>
         </p>
         <AskForm {...props} />
-        <details>
+        <details className="no-print">
           <summary>Decide the interval (now: {intervalWords(gauge.interval)})</summary>
           <IntervalForm
             toolId={gauge.id}

@@ -1,6 +1,8 @@
+import type { Route } from 'next';
 import Link from 'next/link';
 import { count, dayText, listWords } from '@/app/_shared/format';
 import { ButtonLink, Notice, Panel, ToolId } from '@/app/_shared/ui';
+import type { OpenFinding } from '@/db/queries/gauge-looks';
 import type { GaugeEvidence } from '@/lib/gauge/evidence';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import type { GaugeView } from '../../_parts/gauge-view';
@@ -15,6 +17,8 @@ interface WarningProps {
   readonly twinIds: readonly string[];
   /** Ways to check it in the shop. */
   readonly canCheck: boolean;
+  /** Entries that found it out, and no recall opened for them. */
+  readonly findings: readonly OpenFinding[];
   readonly today: string;
 }
 
@@ -29,6 +33,7 @@ export function WarningPanel(props: WarningProps) {
     );
   if (view.due.standing === 'overdue' || view.due.standing === 'ends-used' || view.due.standing === 'none')
     return <OutOfDate {...props} />;
+  if (props.findings.length > 0) return <NotListed {...props} />;
   return view.lapses.length > 0 ? <RunsOver {...props} /> : null;
 }
 
@@ -82,6 +87,30 @@ function FoundOut({ view, last, stake, twinIds, today }: WarningProps) {
           <ButtonLink href={`/tools/${encodeURIComponent(gauge.id)}`}>Move it</ButtonLink>
         </div>
         <Instead role={gauge.role} twinIds={twinIds} />
+      </div>
+    </Panel>
+  );
+}
+
+/** Found out once, good again since, and nobody has looked at what it accepted before. */
+function NotListed({ view: { gauge }, findings }: WarningProps) {
+  return (
+    <Panel title="Found out before">
+      <div className="stack">
+        <p>
+          It is in now, and was found out on {listWords(findings.map(({ onDay }) => dayText(onDay)))}. What it
+          accepted before that is not listed yet.
+        </p>
+        <div className="cluster">
+          {findings.map(({ entryId, onDay }) => (
+            <ButtonLink
+              key={entryId}
+              href={`/recalls/new?${new URLSearchParams({ gauge: gauge.id, entry: entryId })}` as Route}
+            >
+              Review up to {dayText(onDay)}
+            </ButtonLink>
+          ))}
+        </div>
       </div>
     </Panel>
   );
