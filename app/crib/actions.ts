@@ -3,7 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { act, refusedState } from '@/app/_server/act';
-import { checked, stamp, text } from '@/app/_server/form-fields';
+import { checked, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import { shownAtIssue } from '@/app/_server/shown';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { shopDb } from '@/db/client';
@@ -12,7 +12,9 @@ import { countStock } from '@/db/commands/count-stock';
 import { issueKit } from '@/db/commands/issue-kit';
 import { returnTool } from '@/db/commands/issue-tool';
 import { closeKit, searchKit } from '@/db/commands/keep-kit';
+import { returnTools } from '@/db/commands/return-tools';
 import { findKitStock } from '@/db/queries/kit-stock';
+import { findTool } from '@/db/queries/tools';
 import { judgeItem } from '@/lib/kit/judge-item';
 import { STOP_HEADLINE } from '@/lib/kit/kit-stop';
 import { refuse } from '@/lib/result';
@@ -22,6 +24,7 @@ import {
   CloseKitInput,
   CountStockInput,
   IssueKitInput,
+  ReturnToolsInput,
   SearchKitInput,
 } from '@/lib/shop/kit-input';
 import type { Shown } from '@/lib/shop/shown';
@@ -45,7 +48,7 @@ export async function scanIntoKit(
 ): Promise<ScanAnswer> {
   const scanned = tidyToolId(String(typed).slice(0, SCAN_MAX));
   const db = shopDb();
-  const asked = kitNeed(db, String(lineId), scannedIds.slice(0, KIT_MAX).map(String));
+  const asked = kitNeed(db, String(lineId));
   const stop = (headline: string, sentence: string): ScanAnswer => ({
     goes: false,
     toolId: scanned,
@@ -53,13 +56,14 @@ export async function scanIntoKit(
     sentence,
   });
   if (asked === undefined) return stop('JOB CLOSED', `${lineId} is not a line of an open job any more.`);
-  const stock = findKitStock(db, scanned);
+  const [stock] = findKitStock(db, [scanned]);
   if (stock === undefined)
     return stop(
       STOP_HEADLINE.unknown,
       `No tool ${scanned} is in the record. Check the mark, or receive it first.`,
     );
-  const scan = judgeItem(stock.tool, stock.part, asked.need);
+  const inKit = scannedIds.slice(0, KIT_MAX).map(String);
+  const scan = judgeItem(stock.tool, stock.part, { ...asked.need, scannedIds: inKit });
   return scan.goes ? scan : stop(STOP_HEADLINE[scan.code], scan.sentence);
 }
 
@@ -93,10 +97,10 @@ export async function issueKitAction(_state: FormState, form: FormData): Promise
 async function shownOf(toolIds: readonly string[], jobLineId: string): Promise<Record<string, Shown>> {
   const shown: Record<string, Shown> = {};
   for (const typed of toolIds) {
-    const stock = findKitStock(shopDb(), typed);
-    if (stock === undefined || !EDGE_KINDS.some((kind) => kind === stock.tool.role)) continue;
-    const said = await shownAtIssue(stock.tool.id, jobLineId);
-    if (said !== undefined) shown[stock.tool.id] = said;
+    const tool = findTool(shopDb(), typed);
+    if (tool === undefined || !EDGE_KINDS.some((kind) => kind === tool.role)) continue;
+    const said = await shownAtIssue(tool.id, jobLineId);
+    if (said !== undefined) shown[tool.id] = said;
   }
   return shown;
 }
@@ -108,8 +112,25 @@ const BACK_WORDS: Record<string, string> = {
   unsure: 'back, set aside for a look',
 };
 
-/** Takes one item back in the condition that was tapped. */
+/** Takes back everything that was scanned, looked at and in order. */
+async function returnAll(form: FormData): Promise<FormState> {
+  const toolIds = [text(form, 'toolId'), ...form.getAll('also').map(String)];
+  if (checked(form, 'piecesOwed'))
+    return refusedState(
+      refuse('pieces', `Something broke off ${toolIds[0]}: take it back by itself first.`).refusal,
+      form,
+    );
+  const door = { action: 'return-tool', schema: ReturnToolsInput, command: returnTools } as const;
+  const done = await act(door, { ...stamp(form), toolIds, reason: '' }, form);
+  if (!done.ok) return done.state;
+  revalidatePath('/', 'layout');
+  const sentence = `${toolIds.length} items back, in order.`;
+  return { status: 'done', sentence, undoEntryId: done.value.id };
+}
+
+/** Takes one item back in the condition that was tapped; or, where that was tapped, all that were scanned in order. */
 export async function returnItemAction(_state: FormState, form: FormData): Promise<FormState> {
+  if (checked(form, 'all')) return returnAll(form);
   const condition = text(form, 'condition');
   const raw = {
     ...stamp(form),
@@ -140,7 +161,7 @@ export async function accountPiecesAction(_state: FormState, form: FormData): Pr
   revalidatePath('/', 'layout');
   const sentence = raw.allFound
     ? 'All pieces accounted for.'
-    : 'The search is ended. What was cut stays held until somebody releases it.';
+    : 'The search is ended. Hold back what it cut until every bore was looked through with a light.';
   return { status: 'done', sentence };
 }
 
@@ -179,6 +200,8 @@ export async function countStockAction(_state: FormState, form: FormData): Promi
   const raw = {
     ...stamp(form),
     ...{ scope: text(form, 'scope'), reason: '', variances },
+    connectionId: textOrNull(form, 'connectionId') ?? undefined,
+    edgeKind: textOrNull(form, 'edgeKind') ?? undefined,
     scanned: form.getAll('scanned').map(String),
   };
   const door = { action: 'move-tool', schema: CountStockInput, command: countStock } as const;

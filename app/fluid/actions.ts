@@ -2,14 +2,12 @@
 
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import type { z } from 'zod';
 import { act, refusedState } from '@/app/_server/act';
+import { backTo } from '@/app/_server/entered';
 import { number, stamp, text } from '@/app/_server/form-fields';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { countDrops, disposeFluid, extendFluid, openFluid, readFluidLevel } from '@/db/commands/keep-fluid';
 import { setFluidLot } from '@/db/commands/set-fluid-lot';
-import type { Recorded } from '@/db/ledger/ledger';
-import type { Action } from '@/lib/access/permit';
 import { OpenFluidInput, ReadFluidLevelInput } from '@/lib/shop/command-input';
 import {
   CountDropsInput,
@@ -17,36 +15,18 @@ import {
   ExtendFluidInput,
   SetFluidLotInput,
 } from '@/lib/shop/fluid-input';
-import { tidyToolId } from '@/lib/shop/tool-id';
 import { fluidLotOfForm } from './lot-of-form';
 
-type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
-
-/** Runs a command about a bottle and goes back to its page, which says what was done with an Undo. */
-async function entered<A extends Action, S extends z.ZodType>(
-  door: Door<A, S>,
-  raw: object,
-  form: FormData,
-): Promise<FormState> {
-  const about = { ...stamp(form), toolId: text(form, 'toolId'), reason: text(form, 'reason') };
-  const done = await act(door, { ...about, ...raw }, form);
-  if (!done.ok) return done.state;
-  revalidatePath('/', 'layout');
-  if (done.value.alreadyRecorded)
-    return { status: 'done', sentence: 'Already recorded; nothing was counted twice.' };
-  redirect(
-    `/fluid/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}?done=${encodeURIComponent(done.value.id)}`,
-  );
-}
+const enteredAndBack = backTo('/fluid', 'said');
 
 export async function openBottleAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'keep-fluid', schema: OpenFluidInput, command: openFluid } as const;
-  return entered(door, { onDay: text(form, 'onDay') }, form);
+  return enteredAndBack(door, { onDay: text(form, 'onDay') }, form);
 }
 
 export async function readLevelAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'keep-fluid', schema: ReadFluidLevelInput, command: readFluidLevel } as const;
-  return entered(door, { levelMl: number(form, 'levelMl'), onDay: text(form, 'onDay') }, form);
+  return enteredAndBack(door, { levelMl: number(form, 'levelMl'), onDay: text(form, 'onDay') }, form);
 }
 
 export async function countDropsAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -56,7 +36,7 @@ export async function countDropsAction(_state: FormState, form: FormData): Promi
     onDay: text(form, 'onDay'),
   };
   const door = { action: 'keep-fluid', schema: CountDropsInput, command: countDrops } as const;
-  return entered(door, raw, form);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function extendAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -66,7 +46,7 @@ export async function extendAction(_state: FormState, form: FormData): Promise<F
     inspection: text(form, 'inspection'),
   };
   const door = { action: 'extend-fluid', schema: ExtendFluidInput, command: extendFluid } as const;
-  return entered(door, raw, form);
+  return enteredAndBack(door, raw, form);
 }
 
 export async function disposeAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -77,7 +57,7 @@ export async function disposeAction(_state: FormState, form: FormData): Promise<
     volumeMl: number(form, 'volumeMl'),
   };
   const door = { action: 'keep-fluid', schema: DisposeFluidInput, command: disposeFluid } as const;
-  return entered(door, raw, form);
+  return enteredAndBack(door, raw, form);
 }
 
 /** Writes down what is known of a lot. */

@@ -64,7 +64,8 @@ export interface FluidJobUse {
 export function listFluidJobs(db: Db, toolId: string, limit = 12): FluidJobUse[] {
   const sql = `SELECT jobLineId, MAX(onDay) AS onDay, how FROM (
       SELECT json_extract(e.payload, '$.jobLineId') AS jobLineId,
-        date(e.server_at_ms / 1000, 'unixepoch') AS onDay, 'issued' AS how
+        COALESCE(json_extract(e.payload, '$.onDay'), date(e.server_at_ms / 1000, 'unixepoch')) AS onDay,
+        'issued' AS how
       FROM entry e WHERE e.subject_kind = 'tool' AND e.subject_id = ? AND e.kind = 'tool-issued' AND ${STANDING}
       UNION ALL
       SELECT c.job_line_id, date(c.cut_at_ms / 1000, 'unixepoch'), 'cut' FROM cut c JOIN entry e ON e.id = c.entry_id

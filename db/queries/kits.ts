@@ -28,15 +28,13 @@ export function listKits(
     .orderBy(desc(kit.issuedAtMs), asc(kit.id))
     .limit(limit)
     .all();
-  const tools = new Map(listTools(db).map((row) => [row.id, row]));
-  return rows.map((row) => withItems(row, tools));
+  return withItems(db, rows);
 }
 
 /** One kit by its ID. */
 export function findKit(db: Db, kitId: string): KitRow | undefined {
-  const row = db.select().from(kit).where(eq(kit.id, kitId)).get();
-  if (row === undefined) return undefined;
-  return withItems(row, new Map(listTools(db).map((tool) => [tool.id, tool])));
+  const [found] = withItems(db, db.select().from(kit).where(eq(kit.id, kitId)).all());
+  return found;
 }
 
 /** The kit that a tool is out in; undefined where it is not out in one. */
@@ -49,10 +47,15 @@ export function findKitOfTool(db: Db, toolId: string): KitRow | undefined {
   return row?.kitId ? findKit(db, row.kitId) : undefined;
 }
 
-function withItems(row: KitRecord, tools: ReadonlyMap<string, ToolRow>): KitRow {
-  const itemsNow = row.items.flatMap(({ toolId }) => {
-    const found = tools.get(toolId);
-    return found === undefined ? [] : [{ tool: found, out: found.kitId === row.id }];
-  });
-  return { ...row, itemsNow };
+/** Kits with their items as they stand now: the tools of these kits, and no others, are read, all at once. */
+function withItems(db: Db, rows: readonly KitRecord[]): KitRow[] {
+  const ids = new Set(rows.flatMap(({ items }) => items.map(({ toolId }) => toolId)));
+  const tools = new Map(listTools(db, { ids: [...ids] }).map((row) => [row.id, row]));
+  return rows.map((row) => ({
+    ...row,
+    itemsNow: row.items.flatMap(({ toolId }) => {
+      const found = tools.get(toolId);
+      return found === undefined ? [] : [{ tool: found, out: found.kitId === row.id }];
+    }),
+  }));
 }

@@ -1,9 +1,9 @@
-import { dayOfMs } from '../../lib/calendar';
 import type { AcceptanceRecord } from '../../lib/ledger/acceptance-history';
 import type { DisposalRecord, RecallRecord } from '../../lib/ledger/recall-history';
 import { type DisposalSum, sumDisposals } from '../../lib/recall/disposal-sum';
 import { type FaultMeaning, faultMeaning } from '../../lib/recall/fault-meaning';
 import type { Role } from '../../lib/shop/vocabulary';
+import { compareText } from '../../lib/text/compare-text';
 import type { Db } from '../open';
 import { findAcceptances } from './acceptance';
 import { findJob, findLine } from './jobs';
@@ -52,7 +52,7 @@ export function readRecallSheet(db: Db, recallId: string): RecallSheet | undefin
 /** Gone after it was gauged; and, once the recall is closed, before that. */
 function hadLeft(shippedOnDay: string | null, look: AcceptanceRecord, recall: RecallRecord): boolean {
   if (shippedOnDay === null || shippedOnDay < look.gaugedOnDay) return false;
-  return recall.closedAtMs === null || shippedOnDay <= dayOfMs(recall.closedAtMs);
+  return recall.closedOnDay === null || shippedOnDay <= recall.closedOnDay;
 }
 
 interface JobOfEnds {
@@ -96,5 +96,5 @@ function jobsOf(db: Db, looks: ReadonlyMap<string, AcceptanceRecord>): Map<strin
 function byJobAndHeat(a: SuspectRow, b: SuspectRow): number {
   const key = (row: SuspectRow) =>
     [row.shippedOnDay === null ? '1' : '0', row.look?.jobLineId ?? '~', row.look?.heat ?? ''].join(' ');
-  return key(a).localeCompare(key(b)) || (a.look?.gaugedAtMs ?? 0) - (b.look?.gaugedAtMs ?? 0);
+  return compareText(key(a), key(b)) || (a.look?.gaugedAtMs ?? 0) - (b.look?.gaugedAtMs ?? 0);
 }

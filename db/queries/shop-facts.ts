@@ -5,6 +5,7 @@ import { listFluidLots, readFluidLog } from './fluids';
 import { listGaugesDueByEnds } from './gauges';
 import { listOpenLines } from './jobs';
 import { listDeliveries, listDrafts, listOpenOrders } from './orders';
+import { listPiecesOwed, listPiecesOwedOn } from './pieces-owed';
 import { listRecentUse } from './recent-use';
 import { findCosts, findReadingSettings, findShop } from './shop';
 import { listBeliefs, listConnections, listLifeGuesses, listMaterials, listParts } from './tables';
@@ -35,11 +36,12 @@ export function readShopFacts(db: Db, { today }: { today: string }): ShopFacts {
   }))();
 }
 
-/** The open lines, with the ends of each that were accepted and can be released. */
+/** The open lines, with the ends of each that were accepted and can be released, and the broken tools whose pieces it waits for. */
 function withAccepted(db: Db) {
   const standings = acceptedByLine(db);
+  const isOwed = listPiecesOwed(db).length > 0;
   return listOpenLines(db).map((line) => {
     const { acceptedEnds = 0, releasableEnds = 0 } = standings.get(line.id) ?? {};
-    return { ...line, acceptedEnds, releasableEnds };
+    return { ...line, acceptedEnds, releasableEnds, piecesOwed: isOwed ? listPiecesOwedOn(db, line.id) : [] };
   });
 }

@@ -1,11 +1,13 @@
 import { asc, eq } from 'drizzle-orm';
 import type { Actor } from '../../lib/access/actor';
+import { DEFAULT_GAUGE_SETTINGS } from '../../lib/gauge/default-gauge-settings';
 import type { ReadingSettings } from '../../lib/reading/reading-settings';
 import { type Costs, DEFAULT_COSTS } from '../../lib/shop/costs';
+import type { GaugeSettings } from '../../lib/shop/gauge-settings';
 import type { Person } from '../../lib/shop/noun';
 import type { Shop } from '../../lib/shop/shop-settings';
 import type { Db } from '../open';
-import { person, readingSettings, shop, shopCosts } from '../schema';
+import { gaugeSettings, person, readingSettings, shop, shopCosts } from '../schema';
 
 /** The shop's own settings; undefined until it has been set up. */
 export function findShop(db: Db): Shop | undefined {
@@ -18,6 +20,16 @@ export function findShop(db: Db): Shop | undefined {
 /** How the shop reads wear; undefined until it has said so. */
 export function findReadingSettings(db: Db): ReadingSettings | undefined {
   return db.select().from(readingSettings).get()?.data;
+}
+
+/** How the shop judges its gauges; undefined until it has said so. */
+export function findGaugeSettings(db: Db): GaugeSettings | undefined {
+  return db.select().from(gaugeSettings).get()?.data;
+}
+
+/** The same, with what holds until then. */
+export function gaugeSettingsInForce(db: Db): GaugeSettings {
+  return findGaugeSettings(db) ?? DEFAULT_GAUGE_SETTINGS;
 }
 
 /** What things cost the shop; the first guesses until it has said so. */

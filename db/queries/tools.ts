@@ -20,12 +20,13 @@ export interface EdgeRow {
   readonly readings: readonly EdgeReading[];
 }
 
-/** Tools, by ID; filtered by role and state where asked. */
+/** Tools, by ID; filtered by ID, role and state where asked. */
 export function listTools(
   db: Db,
-  filter: { roles?: readonly Role[]; states?: readonly ToolState[] } = {},
+  filter: { ids?: readonly string[]; roles?: readonly Role[]; states?: readonly ToolState[] } = {},
 ): ToolRow[] {
   const wanted: SQL[] = [];
+  if (filter.ids !== undefined) wanted.push(inArray(tool.id, [...filter.ids]));
   if (filter.roles !== undefined) wanted.push(inArray(tool.role, [...filter.roles]));
   if (filter.states !== undefined) wanted.push(inArray(tool.state, [...filter.states]));
   const rows = db

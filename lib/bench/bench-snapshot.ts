@@ -1,8 +1,11 @@
 import type { Day } from '../calendar/day';
 import { addDays } from '../calendar/day';
 import { endsLeft } from '../ensemble/forecast';
-import { judgeItem, type KitNeed } from '../kit/judge-item';
+import type { Bottle } from '../fluid/pick-first';
+import { type ConditionNeed, dueBeforeDone, judgeCondition } from '../kit/judge-condition';
+import { type FitNeed, judgeFit } from '../kit/judge-fit';
 import type { KitStock } from '../kit/propose-kit';
+import { fluidWork, shopBottles } from '../outlook/fluid-facts';
 import type { Outlook } from '../outlook/outlook';
 import { endsLeftFor, requiredProbability } from '../outlook/plan-facts';
 import type { LineFacts } from '../outlook/shop-facts';
@@ -79,11 +82,12 @@ export function benchLines(outlook: Outlook, stock: readonly KitStock[]): BenchL
     out.set(item.tool.jobLineId, [...(out.get(item.tool.jobLineId) ?? []), item]);
   }
   const until = addDays(facts.today, AHEAD_DAYS);
+  const bottles = shopBottles(facts);
   return facts.lines.flatMap((line) => {
     const connection = facts.connections.find(({ id }) => id === line.connectionId);
     const issued = out.get(line.id) ?? [];
     if (connection === undefined || (issued.length === 0 && line.startOnDay > until)) return [];
-    return [benchLine(outlook, line, connection, issued)];
+    return [benchLine(outlook, line, connection, issued, bottles)];
   });
 }
 
@@ -92,14 +96,16 @@ function benchLine(
   line: LineFacts,
   connection: Connection,
   out: readonly KitStock[],
+  bottles: readonly Bottle[],
 ): BenchLine {
   const { facts } = outlook;
   const material = facts.materials.find(({ id }) => id === line.materialId);
-  const materialName = material?.name ?? line.materialId;
-  const need: KitNeed = {
-    ...{ today: facts.today, line, connection, materialName, scannedIds: [] },
-    roles: out.map(({ tool }) => tool.role),
-    connections: facts.connections,
+  // With its condition: annealed and cold-worked tube must not be mixed up at the vise.
+  const materialName =
+    material === undefined ? line.materialId : `${material.name} ${material.condition}`.trim();
+  const need: BenchNeed = {
+    ...{ today: facts.today, dueOnDay: line.dueOnDay, connection, connections: facts.connections },
+    ...{ fluidWork: fluidWork(facts, line), bottles },
   };
   const aids = out.filter(({ tool }) => tool.role !== 'blade' && tool.role !== 'die');
   const aid = (item: KitStock): BenchAid => ({
@@ -126,7 +132,7 @@ function benchEdge(
   line: LineFacts,
   connection: Connection,
   item: KitStock,
-  need: KitNeed,
+  need: BenchNeed,
 ): BenchEdge[] {
   const { tool } = item;
   if (tool.role !== 'blade' && tool.role !== 'die') return [];
@@ -146,11 +152,12 @@ function benchEdge(
   ];
 }
 
-/** What is in the way of a tool that is out with the line: the same judgement as at the counter, its being out left aside. */
-function judged({ tool, part }: KitStock, need: KitNeed): { stop: string | null; mind: string | null } {
-  const here = { ...tool, state: 'in-crib' as const, reservation: null, firstOffOwed: false };
-  const scan = judgeItem(here, part, need);
-  if (!scan.goes) return { stop: scan.sentence, mind: null };
+/** What a tool that is out with a line is judged against: the same judgement as at the counter, where it stands left aside. */
+type BenchNeed = FitNeed & ConditionNeed & { readonly dueOnDay: Day };
+
+function judged({ tool, part }: KitStock, need: BenchNeed): { stop: string | null; mind: string | null } {
+  const [, sentence] = judgeFit(tool, part, need) ?? judgeCondition(tool, part, need) ?? [];
+  if (sentence !== undefined) return { stop: sentence, mind: null };
   const owed = tool.firstOffOwed ? 'Gauge its first-off before the next end: GO and NOT GO.' : null;
-  return { stop: owed, mind: scan.mind };
+  return { stop: owed, mind: dueBeforeDone(tool, need.dueOnDay) };
 }

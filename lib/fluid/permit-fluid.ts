@@ -8,6 +8,18 @@ export interface FluidWork {
   readonly duty: Duty;
 }
 
+/**
+ * The work of a line as the fluids see it: its material, whether that is titanium, and what the tube will carry; ordinary
+ * service where nobody has said so. A material that is not in the shop's table is judged by its key.
+ * @example fluidWorkOf({ materialId: 'ti-2' }, undefined).titanium // => true
+ */
+export function fluidWorkOf(
+  { materialId, duty = 'ordinary' }: { readonly materialId: string; readonly duty?: Duty | undefined },
+  material: { readonly id: string; readonly name: string } | undefined,
+): FluidWork {
+  return { materialId, titanium: isTitanium(material ?? { id: materialId, name: '' }), duty };
+}
+
 /** What a fluid is permitted on. */
 export interface FluidPermit {
   readonly permittedMaterialIds: readonly string[] | 'all' | undefined;

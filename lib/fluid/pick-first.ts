@@ -1,4 +1,5 @@
 import type { Day } from '../calendar/day';
+import { compareText } from '../text/compare-text';
 import { type FluidObjection, type FluidPermit, type FluidWork, fluidObjection } from './permit-fluid';
 import { type BottleDays, bottleUseBy, isOverLife, type UseBy } from './use-by';
 
@@ -60,8 +61,4 @@ export function compareFirst<B extends Bottle>(a: BottleStanding<B>, b: BottleSt
   const level = (a.bottle.levelMl ?? Infinity) - (b.bottle.levelMl ?? Infinity);
   if (level < 0 || level > 0) return level;
   return compareText(a.bottle.toolId, b.bottle.toolId);
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

@@ -21,7 +21,7 @@ export function wordBar<B extends Bottle>(
     case 'titanium-chlorinated':
       return `${id} is chlorinated: not on titanium.`;
     case 'titanium-unknown':
-      return `Nobody knows whether ${id} is chlorinated: not on titanium until the supplier has answered.`;
+      return `${id} may be chlorinated, nobody knows: not on titanium until the supplier has answered.`;
     case 'material':
       return `${id} is not permitted on this material.`;
     case 'duty':

@@ -1,6 +1,8 @@
 import type { Day } from '../calendar/day';
+import { dayLabel } from '../calendar/day-text';
 import type { ToolRecord } from '../ledger/tool-record';
-import type { StopCode } from './kit-stop';
+import type { Chlorinated } from '../shop/fluid-lot';
+import type { Stop } from './kit-stop';
 
 /** A tool as far as a kit cares. */
 export type KitTool = Pick<
@@ -17,6 +19,7 @@ export type KitTool = Pick<
   | 'expiresOnDay'
   | 'openedOnDay'
   | 'levelMl'
+  | 'extendedUntilDay'
   | 'reservation'
   | 'firstOffOwed'
   | 'adjustments'
@@ -25,13 +28,17 @@ export type KitTool = Pick<
   readonly holderName: string | null;
   /** True for a blade or die whose last edge was taken out of service. */
   readonly edgeEnded: boolean;
+  /** Gauge: the ends that one calibration is good for are used up. */
+  readonly endsUsedUp: boolean;
+  /** Fluid: what the supplier answered for its lot; null where nobody has written anything down of it. */
+  readonly lotChlorinated: Chlorinated | null;
 };
 
 /**
  * Why a tool cannot leave the crib for a line today, whatever its size: out, away, quarantined, gone, a first-off owed,
  * kept for another line. Null where it can.
  */
-export function judgeCustody(tool: KitTool, lineId: string, today: Day): readonly [StopCode, string] | null {
+export function judgeCustody(tool: KitTool, lineId: string, today: Day): Stop | null {
   switch (tool.state) {
     case 'issued':
       return [
@@ -54,13 +61,12 @@ export function judgeCustody(tool: KitTool, lineId: string, today: Day): readonl
   }
 }
 
-function judgeInCrib(tool: KitTool, lineId: string, today: Day): readonly [StopCode, string] | null {
-  if (tool.edgeEnded) return ['edge-ended', `${tool.id} has no edge left in service.`];
+function judgeInCrib(tool: KitTool, lineId: string, today: Day): Stop | null {
   if (tool.firstOffOwed)
     return ['first-off', `${tool.id} goes out when its first-off has passed the gauges.`];
   const { reservation } = tool;
   if (reservation === null || reservation.jobLineId === lineId || reservation.untilDay < today) return null;
-  return ['kept', `${tool.id} is kept for ${reservation.jobLineId} until ${reservation.untilDay}.`];
+  return ['kept', `${tool.id} is kept for ${reservation.jobLineId} until ${dayLabel(reservation.untilDay)}.`];
 }
 
 function why(reason: string): string {

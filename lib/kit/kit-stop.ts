@@ -16,9 +16,12 @@ export type StopCode =
   | 'kept'
   | 'calibration'
   | 'fluid-date'
-  | 'fluid-material'
+  | 'fluid-not-permitted'
   | 'fluid-empty'
   | 'edge-ended';
+
+/** What is in the way: its code, and a sentence with the way out. */
+export type Stop = readonly [StopCode, string];
 
 /** Large type at the counter: what is wrong, before any reading. */
 export const STOP_HEADLINE: Record<StopCode, string> = {
@@ -36,7 +39,7 @@ export const STOP_HEADLINE: Record<StopCode, string> = {
   kept: 'KEPT FOR ANOTHER JOB',
   calibration: 'OUT OF CALIBRATION',
   'fluid-date': 'FLUID OUT OF DATE',
-  'fluid-material': 'FLUID NOT PERMITTED',
+  'fluid-not-permitted': 'FLUID NOT PERMITTED',
   'fluid-empty': 'BOTTLE EMPTY',
   'edge-ended': 'EDGE TAKEN OUT OF SERVICE',
 };

@@ -1,8 +1,13 @@
 import { setNeeds } from '../capability/complete-set';
-import { fluidExpiresOnDay } from '../outlook/plan-facts';
+import { bottleOfTool } from '../fluid/bottle-of-tool';
+import { bottleStanding, compareFirst } from '../fluid/pick-first';
 import type { Part } from '../shop/part';
+import { servesSize } from '../shop/serves-size';
 import { EDGE_KINDS, type EdgeKind, type Operation, type Role } from '../shop/vocabulary';
+import { compareText } from '../text/compare-text';
+import { dueBeforeDone, judgeCondition } from './judge-condition';
 import type { KitTool } from './judge-custody';
+import { judgeFit } from './judge-fit';
 import { judgeItem, type KitNeed } from './judge-item';
 import type { KitScan } from './kit-stop';
 
@@ -21,7 +26,7 @@ export interface KitProposal {
 }
 
 export type ProposalWhy =
-  /** Already with this line, so it need not go out again. */
+  /** Already with this line and in order, so it need not go out again. */
   | 'with-the-line'
   | 'kept-for-it'
   | 'only-one'
@@ -51,12 +56,21 @@ export function proposeKit(
 ): KitProposal[] {
   const roles = setNeeds(need.operations).map(({ role }) => role);
   return roles.map((role) => {
-    const ofRole = stock.filter(({ tool, part }) => tool.role === role && suits(part, need.connection.id));
-    const withLine = ofRole.find(({ tool }) => tool.state === 'issued' && tool.jobLineId === need.line.id);
-    if (withLine !== undefined)
-      return { role, toolId: withLine.tool.id, why: 'with-the-line', mind: null, otherIds: [], stopped: [] };
-    return chooseFor(role, ofRole, { ...need, roles, scannedIds: [] }, edgeChoice);
+    const ofRole = stock.filter(
+      ({ tool, part }) => tool.role === role && servesSize(part, need.connection.id),
+    );
+    const asked = { ...need, roles, scannedIds: [] };
+    const withLine = ofRole.find((item) => isWithLine(item, asked));
+    if (withLine === undefined) return chooseFor(role, ofRole, asked, edgeChoice);
+    const mind = dueBeforeDone(withLine.tool, need.line.dueOnDay);
+    return { role, toolId: withLine.tool.id, why: 'with-the-line', mind, otherIds: [], stopped: [] };
   });
+}
+
+/** Out with the line and in order for it. What is out with it and must not be used there has to be replaced. */
+function isWithLine({ tool, part }: KitStock, need: KitNeed): boolean {
+  if (tool.state !== 'issued' || tool.jobLineId !== need.line.id) return false;
+  return (judgeFit(tool, part, need) ?? judgeCondition(tool, part, need)) === null;
 }
 
 function chooseFor(
@@ -66,7 +80,7 @@ function chooseFor(
   edgeChoice: Partial<Record<EdgeKind, string>>,
 ): KitProposal {
   const judged = ofRole.map((stock) => ({ ...stock, scan: judgeItem(stock.tool, stock.part, need) }));
-  const free = judged.filter(({ scan }) => scan.goes).sort((a, b) => compare(a, b));
+  const free = judged.filter(({ scan }) => scan.goes).sort(orderOf(role, need));
   const stopped = judged.flatMap(({ scan }) => (scan.goes ? [] : [scan]));
   const [first] = free;
   if (first === undefined) return { role, toolId: null, why: 'none', mind: null, otherIds: [], stopped };
@@ -89,34 +103,27 @@ function chooseFor(
   };
 }
 
-/** Those without anything to mind first; then the one that runs out soonest; then by ID. */
-function compare(a: KitStock & { scan: KitScan }, b: KitStock & { scan: KitScan }): number {
-  const mindful = Number(minds(a.scan)) - Number(minds(b.scan));
-  if (mindful !== 0) return mindful;
-  const days = compareText(lastDay(a), lastDay(b));
-  return days !== 0 ? days : compareText(a.tool.id, b.tool.id);
+type Judged = KitStock & { readonly scan: KitScan };
+
+/** Fluid by first expired, first out; the rest without anything to mind first, then the one due soonest, then by ID. */
+function orderOf(role: Role, { fluidWork, today }: KitNeed): (a: Judged, b: Judged) => number {
+  if (role !== 'fluid')
+    return (a, b) =>
+      Number(minds(a)) - Number(minds(b)) ||
+      compareText(a.tool.dueOnDay ?? NEVER, b.tool.dueOnDay ?? NEVER) ||
+      compareText(a.tool.id, b.tool.id);
+  const standing = ({ tool, part }: KitStock) => bottleStanding(bottleOfTool(tool, part), fluidWork, today);
+  return (a, b) => compareFirst(standing(a), standing(b));
 }
 
-function minds(scan: KitScan): boolean {
+const NEVER = '9999-12-31';
+
+function minds({ scan }: Judged): boolean {
   return scan.goes && scan.mind !== null;
-}
-
-/** The day it runs out of date, blank and so last where it never does. An opened bottle goes before a closed one of its day. */
-function lastDay({ tool, part }: KitStock): string {
-  const day = tool.role === 'fluid' ? fluidExpiresOnDay(tool, part) : tool.dueOnDay;
-  return `${day ?? '9999-12-31'} ${tool.openedOnDay === null ? 1 : 0}`;
 }
 
 function whyFirst(role: Role, { tool }: KitStock): ProposalWhy {
   if (role === 'fluid') return 'first-expired';
   if (EDGE_KINDS.some((kind) => kind === role)) return 'first-free';
   return tool.dueOnDay === null ? 'first-free' : 'soonest-due';
-}
-
-function suits(part: Part, connectionId: string): boolean {
-  return part.fitsConnectionIds.length === 0 || part.fitsConnectionIds.includes(connectionId);
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

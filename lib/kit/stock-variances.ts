@@ -1,4 +1,4 @@
-import type { CountScope } from '../shop/stock-count';
+import type { CountScope, Drawer } from '../shop/stock-count';
 import { toolKey } from '../shop/tool-id';
 import { CALIBRATED_ROLES, EDGE_KINDS, type Role, type ToolState } from '../shop/vocabulary';
 
@@ -7,10 +7,14 @@ export interface CountedTool {
   readonly id: string;
   readonly role: Role;
   readonly state: ToolState;
+  /** The sizes that it is for; only a count of one drawer asks. */
+  readonly connectionIds?: readonly string[];
 }
 
 /** What a count shows against the record. */
 export interface CountResult {
+  /** What was scanned of ours, each once. */
+  readonly scannedIds: readonly string[];
   readonly expectedIds: readonly string[];
   readonly foundIds: readonly string[];
   /** In the crib by the record, not found. */
@@ -23,12 +27,14 @@ export interface CountResult {
 
 /**
  * Compares what was scanned in the crib with what the record expects there: both ways, each tool once, look-alike
- * characters folded. Set differences; nothing is decided here.
+ * characters folded. Set differences; nothing is decided here. Of blades and dies, `drawer` narrows what is expected to
+ * one size, one kind, or both; what lies in the crib outside it is no difference.
  */
 export function stockVariances(
   tools: readonly CountedTool[],
   scope: CountScope,
   scanned: readonly string[],
+  drawer: Drawer = {},
 ): CountResult {
   const byKey = new Map(tools.map((tool) => [toolKey(tool.id), tool]));
   const found = new Map<string, CountedTool>();
@@ -38,8 +44,11 @@ export function stockVariances(
     if (tool === undefined) unknown.add(typed.trim());
     else found.set(tool.id, tool);
   }
-  const expected = tools.filter((tool) => tool.state === 'in-crib' && isInScope(tool.role, scope));
+  const expected = tools.filter(
+    (tool) => tool.state === 'in-crib' && isInScope(tool.role, scope) && isInDrawer(tool, drawer),
+  );
   return {
+    scannedIds: [...found.keys()],
     expectedIds: expected.map(({ id }) => id),
     foundIds: expected.flatMap(({ id }) => (found.has(id) ? [id] : [])),
     missingIds: expected.flatMap(({ id }) => (found.has(id) ? [] : [id])),
@@ -57,4 +66,17 @@ export function isInScope(role: Role, scope: CountScope): boolean {
   if (scope === 'fluids') return role === 'fluid';
   if (scope === 'gauges') return CALIBRATED_ROLES.includes(role);
   return EDGE_KINDS.some((kind) => kind === role);
+}
+
+/**
+ * Whether a tool belongs to one drawer of blades and dies. A tool whose part names no size is in the drawer of none.
+ * @example isInDrawer({ role: 'die', connectionIds: ['9-16-high'] }, { connectionId: '9-16-high', edgeKind: 'blade' }) // => false
+ * @example isInDrawer({ role: 'die', connectionIds: ['9-16-high'] }, { connectionId: '9-16-high' }) // => true
+ */
+export function isInDrawer(
+  { role, connectionIds = [] }: Pick<CountedTool, 'role' | 'connectionIds'>,
+  { connectionId, edgeKind }: Drawer,
+): boolean {
+  if (edgeKind !== undefined && edgeKind !== role) return false;
+  return connectionId === undefined || connectionIds.includes(connectionId);
 }

@@ -1,27 +1,23 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, SubmitButton } from '@/app/_shared/ui';
 import { closeKitAction, searchKitAction } from '../actions';
 
 interface About {
   readonly kitId: string;
-  readonly stamp: { entryId: string; deviceAtMs: number; shop?: string };
+  readonly stamp: EntryStamp;
 }
 
 /** The kit is complete: one press. */
 export function CloseForm({ kitId, stamp }: About) {
   return (
     <EntryForm action={closeKitAction} stamp={stamp} label="Put the kit away">
-      {() => (
-        <>
-          <input type="hidden" name="kitId" value={kitId} />
-          <div>
-            <SubmitButton>Put the kit away</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="kitId" value={kitId} />
+      <div>
+        <SubmitButton>Put the kit away</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -44,25 +40,15 @@ export function SearchForm({
 }: About & { readonly outIds: readonly string[]; readonly missing: readonly string[] }) {
   return (
     <EntryForm action={searchKitAction} stamp={stamp} label="Search for what is missing">
-      {(state) => (
-        <>
-          <input type="hidden" name="kitId" value={kitId} />
-          <fieldset className="stack-tight">
-            <legend>Did not come back</legend>
-            <Ticks name="missing" ids={outIds} ticked={missing} />
-          </fieldset>
-          <Field
-            name="lastSeen"
-            label="Last seen"
-            optional
-            maxLength={200}
-            defaultValue={typedOr(state, 'lastSeen', '')}
-          />
-          <div>
-            <SubmitButton tone="quiet">Search for it</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="kitId" value={kitId} />
+      <fieldset className="stack-tight">
+        <legend>Did not come back</legend>
+        <Ticks name="missing" ids={outIds} ticked={missing} />
+      </fieldset>
+      <Field name="lastSeen" label="Last seen" optional maxLength={200} />
+      <div>
+        <SubmitButton tone="quiet">Search for it</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -71,28 +57,16 @@ export function SearchForm({
 export function LossForm({ kitId, stamp, outIds }: About & { readonly outIds: readonly string[] }) {
   return (
     <EntryForm action={closeKitAction} stamp={stamp} label="Close with a loss">
-      {(state) => (
-        <>
-          <input type="hidden" name="kitId" value={kitId} />
-          <p className="quiet">A lead or quality does this. The items go to lost until they are found.</p>
-          <fieldset className="stack-tight">
-            <legend>Given up as lost</legend>
-            <Ticks name="lost" ids={outIds} ticked={[]} />
-          </fieldset>
-          <Field
-            id="loss-reason"
-            name="reason"
-            label="Where was searched"
-            required
-            maxLength={300}
-            defaultValue={typedOr(state, 'reason', '')}
-            error={fieldError(state, 'reason')}
-          />
-          <div>
-            <SubmitButton tone="quiet">Close with the loss</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="kitId" value={kitId} />
+      <p className="quiet">A lead or quality does this. The items go to lost until they are found.</p>
+      <fieldset className="stack-tight">
+        <legend>Given up as lost</legend>
+        <Ticks name="lost" ids={outIds} ticked={[]} />
+      </fieldset>
+      <Field id="loss-reason" name="reason" label="Where was searched" required maxLength={300} />
+      <div>
+        <SubmitButton tone="quiet">Close with the loss</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

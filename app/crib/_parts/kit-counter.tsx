@@ -2,7 +2,7 @@
 
 import { useCallback, useRef, useState, useTransition } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { useScanner } from '@/app/_shared/form/use-scanner';
 import { Choice, Field, Panel, SubmitButton, ToolId } from '@/app/_shared/ui';
 import type { Role } from '@/lib/shop/vocabulary';
@@ -16,7 +16,7 @@ interface KitCounterProps {
   readonly lineId: string;
   readonly rows: readonly KitCounterRow[];
   readonly people: readonly { id: string; name: string; role: string }[];
-  readonly stamp: { entryId: string; deviceAtMs: number; shop?: string };
+  readonly stamp: EntryStamp;
 }
 
 type Goes = Extract<ScanAnswer, { goes: true }>;
@@ -56,47 +56,41 @@ export function KitCounter({ lineId, rows, people, stamp }: KitCounterProps) {
 
   return (
     <EntryForm action={issueKitAction} stamp={stamp} label="Issue the kit">
-      {(state) => (
-        <>
-          <input type="hidden" name="jobLineId" value={lineId} />
-          <input type="hidden" name="needed" value={wanted.length} />
-          <div className="columns-lead">
-            <Panel
-              title="The kit"
-              aside={
-                <span className="num" role="status">
-                  {inHand} of {wanted.length} in hand
-                </span>
-              }
-            >
-              <ScanField label="Scan each item into the kit" scanner={scanner} busy={busy} />
-              <ul className={styles.rows}>
-                {rows.map((row) => (
-                  <KitRowItem
-                    key={row.role}
-                    row={row}
-                    scan={scanned.find(({ role }) => role === row.role)}
-                    inHand={isInHand(row)}
-                    onTick={(isTicked) => {
-                      const others = (roles: readonly Role[]) => roles.filter((role) => role !== row.role);
-                      setTicked((before) => [...others(before), ...(isTicked ? [row.role] : [])]);
-                      if (isTicked) return;
-                      known.current = known.current.filter(({ role }) => role !== row.role);
-                      setScanned(known.current);
-                    }}
-                  />
-                ))}
-              </ul>
-            </Panel>
-            <Panel title="Out to">
-              <WhoAndWhere people={people} state={state} complete={inHand >= wanted.length} />
-            </Panel>
-          </div>
-          {stop === null ? null : (
-            <StopScreen headline={stop.headline} sentence={stop.sentence} onSeen={seen} />
-          )}
-        </>
-      )}
+      <input type="hidden" name="jobLineId" value={lineId} />
+      <input type="hidden" name="needed" value={wanted.length} />
+      <div className="columns-lead">
+        <Panel
+          title="The kit"
+          aside={
+            <span className="num" role="status">
+              {inHand} of {wanted.length} in hand
+            </span>
+          }
+        >
+          <ScanField label="Scan each item into the kit" scanner={scanner} busy={busy} />
+          <ul className={styles.rows}>
+            {rows.map((row) => (
+              <KitRowItem
+                key={row.role}
+                row={row}
+                scan={scanned.find(({ role }) => role === row.role)}
+                inHand={isInHand(row)}
+                onTick={(isTicked) => {
+                  const others = (roles: readonly Role[]) => roles.filter((role) => role !== row.role);
+                  setTicked((before) => [...others(before), ...(isTicked ? [row.role] : [])]);
+                  if (isTicked) return;
+                  known.current = known.current.filter(({ role }) => role !== row.role);
+                  setScanned(known.current);
+                }}
+              />
+            ))}
+          </ul>
+        </Panel>
+        <Panel title="Out to">
+          <WhoAndWhere people={people} complete={inHand >= wanted.length} />
+        </Panel>
+      </div>
+      {stop === null ? null : <StopScreen headline={stop.headline} sentence={stop.sentence} onSeen={seen} />}
     </EntryForm>
   );
 }
@@ -116,6 +110,7 @@ function KitRowItem({
   const toolId = scan?.toolId ?? row.toolId;
   const other = scan !== undefined && row.toolId !== null && scan.toolId !== row.toolId;
   const mind = scan?.mind ?? row.mind;
+  const [covers, ...more] = toolId === null ? [] : (row.says[toolId] ?? []);
   return (
     <li className={styles.row} data-state={row.isOut ? 'out' : scan ? 'scanned' : toolId ? 'open' : 'none'}>
       {toolId === null || row.isOut ? (
@@ -137,7 +132,11 @@ function KitRowItem({
         <p className={styles.rowTool}>{toolId === null ? 'none to give' : <ToolId id={toolId} />}</p>
       </div>
       <div className={styles.rowWhy}>
-        <p>{other ? `scanned instead of ${row.toolId}` : row.why}</p>
+        {covers === undefined ? null : <p className={styles.covers}>{covers}</p>}
+        {more.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+        {other ? <p>scanned instead of {row.toolId}</p> : <p>{row.why}</p>}
         {mind === null ? null : <p className={styles.mind}>{mind}</p>}
         {row.others.length > 0 && scan === undefined ? (
           <p className="fine">also: {row.others.slice(0, 4).join(', ')}</p>
@@ -149,11 +148,9 @@ function KitRowItem({
 
 function WhoAndWhere({
   people,
-  state,
   complete,
 }: {
   readonly people: KitCounterProps['people'];
-  readonly state: FormState;
   readonly complete: boolean;
 }) {
   return (
@@ -163,30 +160,15 @@ function WhoAndWhere({
         legend="Who"
         required
         options={people.map(({ id, name }) => ({ value: id, label: name }))}
-        defaultValue={typedOr(state, 'toPersonId', '')}
-        error={fieldError(state, 'toPersonId')}
       />
-      <Field
-        name="bench"
-        label="Bench"
-        optional
-        maxLength={24}
-        defaultValue={typedOr(state, 'bench', '')}
-        error={fieldError(state, 'bench')}
-      />
+      <Field name="bench" label="Bench" optional maxLength={24} />
       {complete ? null : (
         <>
           <label className="check">
             <input type="checkbox" name="incomplete" value="yes" />
             <span>It goes out without what is not in hand</span>
           </label>
-          <Field
-            name="reason"
-            label="Note"
-            optional
-            maxLength={300}
-            defaultValue={typedOr(state, 'reason', '')}
-          />
+          <Field name="reason" label="Note" optional maxLength={300} />
         </>
       )}
       <div>

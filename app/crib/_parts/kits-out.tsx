@@ -21,6 +21,7 @@ export function KitsOut({ kits, lines, names, today }: KitsOutProps) {
       <EmptyState title="No kit is out">What is issued as a kit stands here until it is back.</EmptyState>
     );
   const dueOnDay = new Map(lines.map((line) => [line.id, line.dueOnDay]));
+  const size = new Map(lines.map((line) => [line.id, names.connection(line.connectionId)]));
   const late = (kit: KitRow) => (dueOnDay.get(kit.jobLineId) ?? '0000-00-00') < today;
   const rank = (kit: KitRow) => (kit.missingToolIds.length > 0 ? 0 : late(kit) ? 1 : 2);
   const ordered = [...kits].sort((a, b) => rank(a) - rank(b) || a.issuedAtMs - b.issuedAtMs);
@@ -32,7 +33,7 @@ export function KitsOut({ kits, lines, names, today }: KitsOutProps) {
           <li key={kit.id}>
             <h3>
               <Link href={`/crib/kits/${encodeURIComponent(kit.id)}` as Route} prefetch={false}>
-                {kit.jobLineId}
+                {[kit.jobLineId, size.get(kit.jobLineId)].filter(Boolean).join(', ')}
               </Link>
             </h3>
             <p>

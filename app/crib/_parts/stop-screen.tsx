@@ -8,13 +8,20 @@ interface StopScreenProps {
   readonly headline: string;
   readonly sentence: string;
   readonly onSeen: () => void;
+  /** What its button says. */
+  readonly seenText?: string;
 }
 
 /**
  * The whole screen says that a scanned thing must not go. A scanner's Enter does not close it: the focus rests on the
  * words, and a press on the button, or Escape, is needed.
  */
-export function StopScreen({ headline, sentence, onSeen }: StopScreenProps) {
+export function StopScreen({
+  headline,
+  sentence,
+  onSeen,
+  seenText = 'Put it aside, go on',
+}: StopScreenProps) {
   const words = useRef<HTMLDivElement>(null);
   useEffect(() => words.current?.focus(), []);
   return (
@@ -33,10 +40,24 @@ export function StopScreen({ headline, sentence, onSeen }: StopScreenProps) {
           {headline}
         </p>
         <p id="stop-sentence" className={styles.stopSentence}>
-          {sentence}
+          <Whole words={sentence} />
         </p>
       </div>
-      <Button onClick={onSeen}>Put it aside, go on</Button>
+      <Button onClick={onSeen}>{seenText}</Button>
     </div>
+  );
+}
+
+/** Words in which nothing is torn at a dash: an ID is looked for on the shelf as it is marked. */
+function Whole({ words }: { readonly words: string }) {
+  const dashed = /\S*-\S*/.exec(words);
+  if (dashed === null) return words;
+  const [id] = dashed;
+  return (
+    <>
+      {words.slice(0, dashed.index)}
+      <span className={styles.whole}>{id}</span>
+      <Whole words={words.slice(dashed.index + id.length)} />
+    </>
   );
 }

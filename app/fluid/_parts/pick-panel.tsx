@@ -141,7 +141,7 @@ function Barred({
 
 /** The sentence after the linked ID: "is chlorinated: not on titanium". */
 function withoutId(sentence: string, id: string): string {
-  return sentence.startsWith(`${id} `) ? sentence.slice(id.length + 1) : `— ${sentence}`;
+  return sentence.startsWith(`${id} `) ? sentence.slice(id.length + 1) : sentence;
 }
 
 export function BottleLink({ id }: { readonly id: string }) {

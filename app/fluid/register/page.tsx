@@ -2,8 +2,8 @@ import type { Metadata } from 'next';
 import { shopView } from '@/app/_server/outlook';
 import { dayText } from '@/app/_shared/format';
 import { Breadcrumb, Panel, TitleBlock } from '@/app/_shared/ui';
+import { PrintButton } from '@/app/_shared/ui/print-button';
 import { shopBottles } from '@/lib/outlook/fluid-facts';
-import { PrintButton } from '../[id]/label/_parts/print-button';
 import { RegisterTable } from './_parts/register-table';
 
 export const dynamic = 'force-dynamic';

@@ -70,7 +70,7 @@ it('Q13: gauge due tomorrow, job runs three days', () => {
   ]);
   const day = (days: number) => [{ gaugedOnDay: `2026-03-0${2 + days}` }, NOW_MS + days * DAY_MS] as const;
   must(accept(1, ...day(1)));
-  expect(sentence(accept(1, ...day(2)))).toMatch(/good to the end of 2026-03-03/);
+  expect(sentence(accept(1, ...day(2)))).toMatch(/good to the end of 3 Mar 2026/);
   must(accept(1, { ...day(2)[0], gauges: [{ ...GO, toolId: 'G-56-GO-2' }, NG, CONE] }, day(2)[1]));
   must(sender(db).cut('D-56-01', 2, {}, { nowMs: NOW_MS + 2 * DAY_MS }));
 });

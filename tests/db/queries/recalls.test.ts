@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { closeRecall } from '@/db/commands/keep-recall';
 import { looksWithGauge } from '@/db/queries/gauge-looks';
 import { previewRecall } from '@/db/queries/recall-preview';
 import { readRecallSheet } from '@/db/queries/recall-sheet';
 import { findRecall, listRecalls, listRecallsOf } from '@/db/queries/recalls';
+import { CloseRecallInput } from '@/lib/shop/acceptance-input';
 import { acceptSender, acceptShop, CONE, GO, NG, planLine } from '../../support/accept-shop';
-import { entered, must, NOW_MS } from '../../support/db';
+import { entered, may, must, NOW_MS } from '../../support/db';
 import { sender } from '../../support/send';
 
 // source: hand. Open ones first, the last opened on top.
@@ -59,6 +61,24 @@ describe('Q2: a cone gauge failed its calibration. Which ends are suspect?', () 
       { acceptanceId: inHouse, endCount: 3, shipped: false, independentlyChecked: true },
     ]);
     expect(sheet?.meaning.sentence).toMatch(/worn open/i);
+  });
+
+  // source: hand. Closed on the evening of 2 March in a shop eight hours behind UTC, where it is the 3rd already; what left
+  // on the 3rd left after it was closed.
+  it('a job that left on the shop’s day after the closing had not left', () => {
+    const db = acceptShop();
+    const { accept, open, dispose, ship } = acceptSender(db);
+    const look = must(accept(2)).id;
+    const { recallId } = must(open('CG-56H-1', {}, NOW_MS + 60_000));
+    must(dispose(recallId, look, 2));
+    const fields = CloseRecallInput.parse({ ...entered(), recallId, conclusion: 'blued' });
+    const evening = { nowMs: Date.UTC(2026, 2, 3, 4), utcOffsetMinutes: -480 };
+    must(closeRecall(db, may('keep-recalls'), fields, evening));
+    must(sender(db).close('J-1', 'done'));
+    const sentAgain = { nowMs: Date.UTC(2026, 2, 3, 9), utcOffsetMinutes: -480 };
+    expect(must(closeRecall(db, may('keep-recalls'), fields, sentAgain)).alreadyRecorded).toBe(true);
+    must(ship('J-1', '2026-03-03'));
+    expect(readRecallSheet(db, recallId)?.suspects).toMatchObject([{ shippedOnDay: null }]);
   });
 
   // source: hand. The newest certificate does not say how it was found: back to the one before.

@@ -24,7 +24,13 @@ const out = (id: string, role: 'die' | 'blade' | 'go-ring', over: object = {}): 
   tool: {
     ...toolAfter(role),
     ...{ id, hand: role === 'blade' ? null : ('LH' as const), state: 'issued' as const, holderId: 'ash' },
-    ...{ holderName: 'Ash Moor', jobLineId: 'J-1.1', edgeEnded: false },
+    ...{
+      holderName: 'Ash Moor',
+      jobLineId: 'J-1.1',
+      edgeEnded: false,
+      endsUsedUp: false,
+      lotChlorinated: null,
+    },
     ...over,
   },
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { fluidObjection, isTitanium } from '@/lib/fluid/permit-fluid';
+import { fluidObjection, fluidWorkOf, isTitanium } from '@/lib/fluid/permit-fluid';
 
 const steel = { materialId: '316', titanium: false, duty: 'ordinary' } as const;
 const titanium = { materialId: 'ti-2', titanium: true, duty: 'ordinary' } as const;
@@ -29,4 +29,15 @@ it('knows titanium by its key, name or UNS number', () => {
   expect(isTitanium({ id: 'R50400', name: '' })).toBe(true);
   for (const name of ['316, cold-worked', '2507 super duplex', 'Alloy 625', 'C-276'])
     expect(isTitanium({ id: 'm', name })).toBe(false);
+});
+
+// source: hand. Ordinary service where nobody says; titanium by the material's name, or by its key where it is in no table.
+it('sees a line by its material and its service', () => {
+  expect(fluidWorkOf({ materialId: '316' }, { id: '316', name: '316, cold-worked' })).toEqual(steel);
+  expect(fluidWorkOf({ materialId: 'm-7', duty: 'oxygen' }, { id: 'm-7', name: 'Titanium grade 2' })).toEqual(
+    {
+      ...{ materialId: 'm-7', titanium: true, duty: 'oxygen' },
+    },
+  );
+  expect(fluidWorkOf({ materialId: 'ti-2' }, undefined).titanium).toBe(true);
 });

@@ -8,16 +8,24 @@ import { toolAfter } from '../../support/entry';
 
 const NEED: KitNeed = {
   today: '2026-03-02',
-  line: { id: 'J-7.1', materialId: '316', dueOnDay: '2026-03-06' },
+  line: { id: 'J-7.1', dueOnDay: '2026-03-06' },
   connection: HIGH,
-  materialName: '316 cold worked',
+  fluidWork: { materialId: '316', titanium: false, duty: 'ordinary' },
+  bottles: [],
   roles: ['die', 'go-ring', 'fluid', 'collet'],
   scannedIds: [],
   connections: [MEDIUM, HIGH, QUARTER],
 };
 const tool = (of: Part, over: Partial<KitTool> = {}): KitTool => ({
   ...toolAfter(of.role),
-  ...{ partId: of.id, hand: of.hand, holderName: null, edgeEnded: false },
+  ...{
+    partId: of.id,
+    hand: of.hand,
+    holderName: null,
+    edgeEnded: false,
+    endsUsedUp: false,
+    lotChlorinated: null,
+  },
   ...over,
 });
 const code = (scan: KitScan) => (scan.goes ? 'goes' : scan.code);
@@ -61,14 +69,24 @@ it('each thing in the way is named', () => {
   expect(at({ expiresOnDay: '2026-03-02' }, FLUID)).toBe('goes');
   expect(code(judgeItem(tool(DIE), DIE, { ...NEED, scannedIds: ['T-1'] }))).toBe('scanned-twice');
   const other = { ...FLUID, permittedMaterialIds: ['2507'] };
-  expect(code(judgeItem(tool(other), other, NEED))).toBe('fluid-material');
+  expect(code(judgeItem(tool(other), other, NEED))).toBe('fluid-not-permitted');
+});
+
+// source: hand. Stated: hand and size are asked first, then where it stands, then its edge, its calibration or its fluid.
+it('of several things in the way, the costliest mistake is named', () => {
+  const at = (over: Partial<KitTool>, of = DIE) => code(judgeItem(tool(of, over), of, NEED));
+  const late = { dueOnDay: '2026-03-01' };
+  expect(at({ ...late, hand: 'RH', state: 'issued' }, RING)).toBe('hand');
+  expect(at({ ...late, state: 'calibration' }, RING)).toBe('away');
+  expect(at({ ...late, state: 'lost' }, RING)).toBe('gone');
+  expect(at({ levelMl: 0, state: 'quarantined' }, FLUID)).toBe('quarantined');
 });
 
 it('Q13: a gauge due before the job is done goes out, and says what stops on that day', () => {
   const scan = judgeItem(tool(RING, { dueOnDay: '2026-03-03' }), RING, NEED);
   expect(scan).toMatchObject({
     goes: true,
-    mind: 'T-1 is due at the end of 2026-03-03, before the job is done on 2026-03-06: nothing can be accepted with it after that.',
+    mind: 'T-1 is due at the end of 3 Mar 2026, before the job is done on 6 Mar 2026: nothing can be accepted with it after that.',
   });
   expect(judgeItem(tool(RING, { dueOnDay: '2026-03-06' }), RING, NEED)).toMatchObject({ mind: null });
 });

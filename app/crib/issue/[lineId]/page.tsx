@@ -2,8 +2,10 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { shopNames } from '@/app/_server/names';
+import { shopView } from '@/app/_server/outlook';
 import { Cautions } from '@/app/_shared/cautions';
 import { ConnectionEnd } from '@/app/_shared/drawing/connection-end';
+import { FiguresNote } from '@/app/_shared/figures-note';
 import { count, dayText } from '@/app/_shared/format';
 import { Breadcrumb, SizeText, TitleBlock } from '@/app/_shared/ui';
 import { KitCounter } from '@/app/crib/_parts/kit-counter';
@@ -31,8 +33,11 @@ export default async function IssueKitPage({ params }: PageProps<'/crib/issue/[l
   if (asked === undefined) return <NoKit line={line} />;
   const { need } = asked;
   const { connection } = need;
+  // The figures may be a moment behind; what lies in the crib and who has what is read as it stands now.
+  const { outlook, asOfMs } = await shopView();
   return (
     <div className="page">
+      <FiguresNote asOfMs={asOfMs} />
       <Breadcrumb trail={[{ href: '/crib', label: 'Crib' }]} here={`Kit for ${lineId}`} />
       <TitleBlock
         title={
@@ -46,7 +51,7 @@ export default async function IssueKitPage({ params }: PageProps<'/crib/issue/[l
       />
       <KitCounter
         lineId={lineId}
-        rows={await kitRows(db, line, need)}
+        rows={kitRows(db, line, need, outlook)}
         people={listPeople(db).map(({ id, name, role }) => ({ id, name, role }))}
         stamp={newStamp()}
       />

@@ -3,7 +3,7 @@ import { notFound } from 'next/navigation';
 import { timeZone, today } from '@/app/_server/clock';
 import { newStamp } from '@/app/_server/entry-stamp';
 import { shopNames } from '@/app/_server/names';
-import { momentText } from '@/app/_shared/format';
+import { count, momentText } from '@/app/_shared/format';
 import { Breadcrumb, ButtonLink, Panel, TitleBlock } from '@/app/_shared/ui';
 import { KitClose } from '@/app/crib/_parts/kit-close';
 import { KitDone } from '@/app/crib/_parts/kit-done';
@@ -11,6 +11,7 @@ import { KitItems } from '@/app/crib/_parts/kit-items';
 import { KitReturn } from '@/app/crib/_parts/kit-return';
 import { PiecesOwed } from '@/app/crib/_parts/pieces-owed';
 import { shopDb } from '@/db/client';
+import { findLine } from '@/db/queries/jobs';
 import { findKit } from '@/db/queries/kits';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 
@@ -26,6 +27,9 @@ export default async function KitPage({ params, searchParams }: PageProps<'/crib
   const out = kit.itemsNow.filter((item) => item.out).map(({ tool }) => tool);
   const holder = names.person(kit.toPersonId);
   const isOut = kit.status === 'out';
+  const line = findLine(shopDb(), kit.jobLineId);
+  const size =
+    line === undefined ? '' : `${names.connection(line.connectionId)}, ${count(line.ends, 'end')}. `;
   return (
     <div className="page">
       <Breadcrumb trail={[{ href: '/crib', label: 'Crib' }]} here={`Kit for ${kit.jobLineId}`} />
@@ -33,8 +37,8 @@ export default async function KitPage({ params, searchParams }: PageProps<'/crib
         title={`Kit for ${kit.jobLineId}`}
         lead={
           isOut
-            ? `With ${holder}${kit.bench === '' ? '' : ` at ${kit.bench}`}.`
-            : `Put away, ${kit.status === 'complete' ? 'complete' : `with a loss: ${kit.lostToolIds.join(', ')}`}.`
+            ? `${size}With ${holder}${kit.bench === '' ? '' : ` at ${kit.bench}`}.`
+            : `${size}Put away, ${kit.status === 'complete' ? 'complete' : `with a loss: ${kit.lostToolIds.join(', ')}`}.`
         }
         cells={[
           { label: 'Issued', value: momentText(kit.issuedAtMs, timeZone(), today()) },
@@ -48,7 +52,7 @@ export default async function KitPage({ params, searchParams }: PageProps<'/crib
       <PiecesOwed tools={kit.itemsNow.map(({ tool }) => tool)} />
       <div className={isOut ? 'columns-lead' : 'stack-loose'}>
         <div className="stack-loose">
-          {isOut && out.length > 0 ? (
+          {isOut ? (
             <Panel title="Take it back">
               <KitReturn
                 out={out.map(({ id, role }) => ({ id, label: ROLE_LABEL[role] }))}

@@ -1,7 +1,8 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { useLastSending } from '@/app/_shared/form/given-back';
 import { Choice, Field, Select, SubmitButton, TextArea } from '@/app/_shared/ui';
 import { GhsPictogram } from '@/app/_shared/ui/ghs-pictogram';
 import { type FluidLot, SHELF_LIFE_LABEL, SHELF_LIVES } from '@/lib/shop/fluid-lot';
@@ -13,58 +14,42 @@ interface LotFormProps {
   readonly partId: string;
   readonly lot: string;
   readonly facts: FluidLot | null;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }
 
-type Wires = (
-  name: keyof FluidLot & string,
-  otherwise: string,
-) => {
-  name: string;
-  id: string;
-  defaultValue: string;
-  error: string | undefined;
-};
+/** A field of the form by its name in the record, starting with what is written down. */
+const wires = (name: keyof FluidLot & string, start: string) => ({
+  name,
+  id: `lot-${name}`,
+  defaultValue: start,
+});
 
 /** What came with the lot: its sheet, the supplier's answer, what its label says. Copied from the sheet, never guessed. */
 export function LotForm({ toolId, partId, lot, facts, stamp }: LotFormProps) {
   return (
     <EntryForm action={setLotAction} stamp={stamp} label="Lot">
-      {(state) => {
-        const wires: Wires = (name, otherwise) => ({
-          name,
-          id: `lot-${name}`,
-          defaultValue: typedOr(state, name, otherwise),
-          error: fieldError(state, name),
-        });
-        return (
-          <>
-            <input type="hidden" name="toolId" value={toolId} />
-            <input type="hidden" name="partId" value={partId} />
-            {lot === '' ? (
-              <Field {...wires('lot', '')} label="Lot number" required maxLength={60} />
-            ) : (
-              <input type="hidden" name="lot" value={lot} />
-            )}
-            <SheetFields wires={wires} facts={facts} />
-            <HazardFields wires={wires} facts={facts} state={state} />
-            <RegisterFields wires={wires} facts={facts} />
-            <div>
-              <SubmitButton>Write it down</SubmitButton>
-            </div>
-          </>
-        );
-      }}
+      <input type="hidden" name="toolId" value={toolId} />
+      <input type="hidden" name="partId" value={partId} />
+      {lot === '' ? (
+        <Field {...wires('lot', '')} label="Lot number" required maxLength={60} />
+      ) : (
+        <input type="hidden" name="lot" value={lot} />
+      )}
+      <SheetFields facts={facts} />
+      <HazardFields facts={facts} />
+      <RegisterFields facts={facts} />
+      <div>
+        <SubmitButton>Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
 
 interface PartProps {
-  readonly wires: Wires;
   readonly facts: FluidLot | null;
 }
 
-function SheetFields({ wires, facts }: PartProps) {
+function SheetFields({ facts }: PartProps) {
   return (
     <div className="columns">
       <Field
@@ -99,20 +84,17 @@ function SheetFields({ wires, facts }: PartProps) {
   );
 }
 
-function HazardFields({ wires, facts, state }: PartProps & { readonly state: FormState }) {
+function HazardFields({ facts }: PartProps) {
+  const sending = useLastSending();
   const isTicked = (code: GhsCode) =>
-    state.status === 'refused'
-      ? `pictogram-${code}` in state.values
+    sending.status === 'refused'
+      ? `pictogram-${code}` in sending.values
       : (facts?.pictograms.includes(code) ?? false);
-  const signal = wires('signal', facts?.signal ?? '');
   return (
     <>
       <Choice
-        name="signal"
-        id="lot-signal"
+        {...wires('signal', facts?.signal ?? '')}
         legend="Signal word on the SDS"
-        defaultValue={signal.defaultValue}
-        error={signal.error}
         options={[
           { value: '', label: 'not written down' },
           { value: 'warning', label: 'Warning' },
@@ -141,7 +123,7 @@ function HazardFields({ wires, facts, state }: PartProps & { readonly state: For
   );
 }
 
-function RegisterFields({ wires, facts }: PartProps) {
+function RegisterFields({ facts }: PartProps) {
   return (
     <details>
       <summary>For the chemical register</summary>

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { KeyValue, Panel } from '@/app/_shared/ui';
 import { GhsPictogram } from '@/app/_shared/ui/ghs-pictogram';
 import { CHLORINATED_WORDS } from '@/app/_shared/words/fluid-words';
@@ -7,10 +8,8 @@ import { type FluidLot, fluidLotId, SHELF_LIFE_LABEL } from '@/lib/shop/fluid-lo
 import type { AboutBottle } from './about-bottle';
 import { LotForm } from './lot-form';
 
-type Stamp = { entryId: string; deviceAtMs: number };
-
 /** What is written down of its lot. A lot without a sheet asks for one: a new lot brings a new revision. */
-export function LotPanel({ bottle, facts, stamp }: AboutBottle & { readonly stamp: Stamp }) {
+export function LotPanel({ bottle, facts, stamp }: AboutBottle & { readonly stamp: EntryStamp }) {
   const { lotFacts: lot } = bottle;
   const before = olderRevision(facts.fluidLots ?? [], bottle.part.id, lot);
   return (

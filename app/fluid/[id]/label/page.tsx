@@ -2,12 +2,12 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { shopView } from '@/app/_server/outlook';
 import { Breadcrumb, TitleBlock } from '@/app/_shared/ui';
+import { PrintButton } from '@/app/_shared/ui/print-button';
 import { findTool } from '@/db/queries/tools';
 import { fluidLabel } from '@/lib/fluid/label';
 import { bottleUseBy } from '@/lib/fluid/use-by';
 import { bottleOf } from '@/lib/outlook/fluid-facts';
 import { BottleLabel, DropperLabel } from './_parts/labels';
-import { PrintButton } from './_parts/print-button';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Label' };
