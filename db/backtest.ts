@@ -5,11 +5,13 @@
 import { parseArgs } from 'node:util';
 import { shopBacktest } from '../lib/outlook/shop-backtest';
 import { scoreText } from '../lib/score/score-text';
+import { shopDay } from './ledger/ledger';
 import { openReadOnly } from './open-read-only';
 import { listLineEnds } from './queries/jobs';
 import { readShopFacts } from './queries/shop-facts';
 import { listToolLogs } from './queries/tool-logs';
 import { dataDir, hasShop, pathOf, readOpenShop, shopNames } from './shop-files';
+import { wallClock } from './wall-clock';
 
 const { values } = parseArgs({
   options: { data: { type: 'string' }, shop: { type: 'string' }, json: { type: 'boolean', default: false } },
@@ -23,8 +25,7 @@ else print();
 
 function print(): void {
   const db = openReadOnly(pathOf(dir, shop));
-  const today = new Date().toISOString().slice(0, 10);
-  const facts = readShopFacts(db, { today });
+  const facts = readShopFacts(db, { today: shopDay(wallClock()) });
   const found = shopBacktest({ logs: listToolLogs(db), lineEnds: listLineEnds(db), facts });
   db.$client.close();
   const lines = [`${found.rows} rows of the log asked again.`, ...scoreText(found.card, found.coverage)];

@@ -5,15 +5,17 @@
 import { parseArgs } from 'node:util';
 import { compareGroups } from '../lib/outlook/compare-groups';
 import { shopEnsemble } from '../lib/outlook/shop-ensemble';
+import { shopDay } from './ledger/ledger';
 import { openReadOnly } from './open-read-only';
 import { readShopFacts } from './queries/shop-facts';
 import { listToolLogs } from './queries/tool-logs';
 import { dataDir, pathOf, readOpenShop, shopNames } from './shop-files';
+import { wallClock } from './wall-clock';
 
 const { values } = parseArgs({ options: { shop: { type: 'string' }, json: { type: 'boolean' } } });
 const dir = dataDir(process.env);
 const db = openReadOnly(pathOf(dir, shopNames.find((name) => name === values.shop) ?? readOpenShop(dir)));
-const facts = readShopFacts(db, { today: new Date().toISOString().slice(0, 10) });
+const facts = readShopFacts(db, { today: shopDay(wallClock()) });
 const found = compareGroups({ facts, ensemble: shopEnsemble(facts) }, listToolLogs(db));
 db.$client.close();
 process.stdout.write(`${JSON.stringify(found)}\n`);

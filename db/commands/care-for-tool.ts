@@ -1,4 +1,5 @@
 import type { Permit } from '../../lib/access/permit';
+import type { Entry } from '../../lib/ledger/event';
 import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import type {
@@ -8,11 +9,12 @@ import type {
   FreeTool,
   ReserveTool,
 } from '../../lib/shop/kit-input';
-import { CALIBRATED_ROLES } from '../../lib/shop/vocabulary';
-import { type Env, type Ledger, type Recorded, shopDay } from '../ledger/ledger';
+import { type Env, type Recorded, shopDay } from '../ledger/ledger';
+import { holdsAll } from '../ledger/same-content';
 import type { Db } from '../open';
 import { findLine } from '../queries/jobs';
-import { findToolId, recordToolEntry, unknownTool } from './tool-entry';
+import { checkFirstOffGauges, markedGauges } from './gauge/check-first-off-gauges';
+import { decideToolEntry, recordToolEntry } from './tool-entry';
 
 /** Keeps a tool for a line through a day: nobody issues it to another line meanwhile. */
 export function reserveTool(
@@ -22,11 +24,13 @@ export function reserveTool(
   env: Env,
 ): Result<Recorded, Refusal> {
   const { jobLineId, untilDay } = input;
-  const content = { kind: 'tool-reserved', payload: { jobLineId, untilDay } } as const;
-  return recordToolEntry(db, permit, input, env, content, () => {
-    if (untilDay < shopDay(env)) return refuse('day', 'That day is past.', 'untilDay');
+  const asked = { jobLineId, untilDay };
+  const isSame = (entry: Entry) => entry.kind === 'tool-reserved' && holdsAll(entry.payload, asked);
+  return decideToolEntry(db, permit, input, env, isSame, () => {
+    const onDay = shopDay(env);
+    if (untilDay < onDay) return refuse('day', 'That day is past.', 'untilDay');
     return findLine(db, jobLineId)?.jobStatus === 'open'
-      ? ok(null)
+      ? ok({ kind: 'tool-reserved', payload: { ...asked, onDay } })
       : refuse('unknown-line', `${jobLineId} is not a line of an open job.`, 'jobLineId');
   });
 }
@@ -79,7 +83,10 @@ export function adjustDie(
   });
 }
 
-/** The first end after a regrind or an adjustment, gauged: passed, or the tool is set aside. */
+/**
+ * The first end after a regrind or an adjustment, gauged: passed with the gauges named, or the tool is set aside. Looked at
+ * without gauges it is on record, and stays owed.
+ */
 export function checkFirstOff(
   db: Db,
   permit: Permit<'read-edge'>,
@@ -87,35 +94,14 @@ export function checkFirstOff(
   env: Env,
 ): Result<Recorded, Refusal> {
   const { result, onDay } = input;
-  const gaugeIds: string[] = [];
-  for (const typed of input.gaugeIds) {
-    const id = findToolId(db, typed);
-    if (id === undefined) return unknownTool(typed, 'gaugeIds');
-    gaugeIds.push(id);
-  }
-  const content = { kind: 'first-off-checked', payload: { result, onDay, gaugeIds } } as const;
-  return recordToolEntry(db, permit, input, env, content, (ledger) => {
-    const aside = gaugeIds.find((id) => !canGauge(ledger, id));
-    if (aside !== undefined)
-      return refuse(
-        'gauge',
-        `${aside} is no gauge in use here, or it is set aside. Take another one.`,
-        'gaugeIds',
-      );
-    const outOfDate = gaugeIds.find((id) => (ledger.find('tool', id)?.dueOnDay ?? '') < onDay);
-    return outOfDate === undefined
-      ? ok(null)
-      : refuse(
-          'calibration',
-          `${outOfDate} is out of calibration. Do not accept with this gauge.`,
-          'gaugeIds',
-        );
-  });
-}
-
-/** Kept under calibration, in the crib or with somebody: not away, lost or set aside. */
-function canGauge(ledger: Ledger, toolId: string): boolean {
-  const tool = ledger.find('tool', toolId);
-  const atHand = tool?.state === 'in-crib' || tool?.state === 'issued';
-  return tool !== undefined && atHand && CALIBRATED_ROLES.includes(tool.role);
+  const gauges = markedGauges(db, result === 'not-gauged' ? [] : input.gaugeIds);
+  if (!gauges.ok) return gauges;
+  const payload = { result, onDay, gaugeIds: gauges.value };
+  const content = { kind: 'first-off-checked', payload } as const;
+  return recordToolEntry(db, permit, input, env, content, (ledger, toolId) =>
+    // What owes no first-off is refused by its own history, before anybody looks for gauges.
+    ledger.find('tool', toolId)?.firstOffOwed === true
+      ? checkFirstOffGauges(db, ledger, toolId, payload, env)
+      : ok(null),
+  );
 }

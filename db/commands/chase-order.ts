@@ -1,6 +1,7 @@
 import type { Permit } from '../../lib/access/permit';
 import type { Refusal, Result } from '../../lib/result';
 import type { CancelOrder, ChaseOrder } from '../../lib/shop/order-input';
+import { dated } from '../ledger/dated';
 import type { Env, Recorded } from '../ledger/ledger';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
@@ -12,13 +13,10 @@ export function chaseOrder(
   input: ChaseOrder,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const { entryId: id, deviceAtMs, reason, orderId, onDay, confirmedForDay } = input;
+  const { entryId: id, deviceAtMs, reason, orderId: subjectId, confirmedForDay } = input;
+  const { payload, sent } = dated({ confirmedForDay }, input, env);
   return write(db, permit, env, (ledger) =>
-    ledger.record({
-      ...{ id, deviceAtMs, reason, subjectId: orderId },
-      kind: 'order-chased',
-      payload: { onDay, confirmedForDay },
-    }),
+    ledger.record({ id, deviceAtMs, reason, subjectId, kind: 'order-chased', payload }, sent),
   );
 }
 
@@ -29,15 +27,9 @@ export function cancelOrder(
   input: CancelOrder,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const { entryId: id, deviceAtMs, reason, orderId, onDay } = input;
+  const { entryId: id, deviceAtMs, reason, orderId: subjectId } = input;
+  const { payload, sent } = dated({}, input, env);
   return write(db, permit, env, (ledger) =>
-    ledger.record({
-      id,
-      deviceAtMs,
-      reason,
-      kind: 'order-cancelled',
-      subjectId: orderId,
-      payload: { onDay },
-    }),
+    ledger.record({ id, deviceAtMs, reason, subjectId, kind: 'order-cancelled', payload }, sent),
   );
 }

@@ -2,13 +2,14 @@ import type { Permit } from '../../lib/access/permit';
 import { stockVariances } from '../../lib/kit/stock-variances';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { CountStock } from '../../lib/shop/kit-input';
-import type { StockCount, Variance } from '../../lib/shop/stock-count';
+import type { Drawer, StockCount, Variance } from '../../lib/shop/stock-count';
+import { toolKey } from '../../lib/shop/tool-id';
 import { derivedId } from '../ledger/derived-id';
 import type { Env, Ledger, Recorded } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
-import { listTools } from '../queries/tools';
+import { listCountedTools } from '../queries/counted-tools';
 
 /**
  * Enters a stock-take: what was scanned against what the record expects at this moment. Every difference carries a
@@ -21,11 +22,16 @@ export function countStock(
   env: Env,
 ): Result<Recorded, Refusal> {
   const { entryId: id, deviceAtMs, reason, scope, variances } = input;
+  const drawer = drawerOf(input);
   return write(db, permit, env, (ledger) => {
     const before = ledger.sentBefore(
       id,
       reason,
-      (entry) => entry.kind === 'stock-counted' && holdsAll(entry.payload, { scope, variances }),
+      (entry) =>
+        entry.kind === 'stock-counted' &&
+        holdsAll(entry.payload, { scope, variances }) &&
+        sameDrawer(entry.payload, drawer) &&
+        sameScans(entry.payload, input.scanned),
     );
     if (before !== undefined) return before;
     const counted = checkCount(db, input);
@@ -39,8 +45,32 @@ export function countStock(
   });
 }
 
-function checkCount(db: Db, { scope, scanned, variances }: CountStock): Result<StockCount, Refusal> {
-  const result = stockVariances(listTools(db), scope, scanned);
+/** Whether a count holds the tools that were scanned: each counts once, in any order, read as it would be marked. */
+function sameScans({ scanned: kept }: StockCount, typed: readonly string[]): boolean {
+  // A count entered before the list was kept says only how many were found: its scope and differences have to do.
+  if (kept === undefined) return true;
+  const sent = new Set(typed.map(toolKey));
+  return kept.length === sent.size && kept.every((id) => sent.has(toolKey(id)));
+}
+
+/** What narrows a count, without what was left open. */
+function drawerOf({ connectionId, edgeKind }: Drawer): Drawer {
+  return {
+    ...(connectionId === undefined ? {} : { connectionId }),
+    ...(edgeKind === undefined ? {} : { edgeKind }),
+  };
+}
+
+function sameDrawer(kept: Drawer, { connectionId, edgeKind }: Drawer): boolean {
+  return kept.connectionId === connectionId && kept.edgeKind === edgeKind;
+}
+
+function checkCount(db: Db, input: CountStock): Result<StockCount, Refusal> {
+  const { scope, scanned, variances } = input;
+  const drawer = drawerOf(input);
+  if (scope !== 'edges' && Object.keys(drawer).length > 0)
+    return refuse('drawer', 'Only a count of blades and dies is narrowed to a size or a kind.', 'scope');
+  const result = stockVariances(listCountedTools(db), scope, scanned, drawer);
   if (result.unknown.length > 0)
     return refuse(
       'unknown-tool',
@@ -58,7 +88,15 @@ function checkCount(db: Db, { scope, scanned, variances }: CountStock): Result<S
   }
   const [left] = differing.keys();
   if (left !== undefined) return refuse('unexplained', `Say what is with ${left}.`, 'variances');
-  return ok({ scope, expected: result.expectedIds.length, found: result.foundIds.length, variances });
+  const { expectedIds, foundIds, scannedIds } = result;
+  return ok({
+    scope,
+    ...drawer,
+    expected: expectedIds.length,
+    found: foundIds.length,
+    variances,
+    scanned: [...scannedIds],
+  });
 }
 
 /** What becomes of one difference: lost, in the crib after all, or left as it is while somebody looks. */

@@ -5,6 +5,7 @@ import { ok, refuse } from '../../lib/result';
 import type { EndEdge, RenewEdge } from '../../lib/shop/command-input';
 import type { Env, Recorded } from '../ledger/ledger';
 import type { Db } from '../open';
+import { checkFirstOffGauges, markedGauges } from './gauge/check-first-off-gauges';
 import { recordToolEntry } from './tool-entry';
 
 /** Takes an edge out of service, with its cause: worn is evidence of wear, an incident is not, good is censored. */
@@ -19,17 +20,19 @@ export function endEdge(
   return recordToolEntry(db, permit, input, env, { kind: 'edge-ended', payload });
 }
 
-/** A blade back from regrind: a new edge from zero, its earlier edges kept. */
+/** A blade back from regrind: a new edge from zero, its earlier edges kept. Its first-off is owed, or passed with its gauges. */
 export function renewEdge(
   db: Db,
   permit: Permit<'renew-edge'>,
   input: RenewEdge,
   env: Env,
 ): Result<Recorded, Refusal> {
-  const content = {
-    kind: 'edge-renewed',
-    payload: { onDay: input.onDay, firstOff: input.firstOff },
-  } as const;
+  const { onDay, firstOff } = input;
+  const gauges = markedGauges(db, firstOff === 'passed' ? input.gaugeIds : []);
+  if (!gauges.ok) return gauges;
+  const gaugeIds = gauges.value;
+  const payload = { onDay, firstOff, ...(gaugeIds.length === 0 ? {} : { gaugeIds }) };
+  const content = { kind: 'edge-renewed', payload } as const;
   return recordToolEntry(db, permit, input, env, content, (ledger, toolId) => {
     const tool = ledger.find('tool', toolId);
     const part = tool?.role === 'blade' ? ledger.find('part', tool.partId) : undefined;
@@ -37,6 +40,8 @@ export function renewEdge(
     if (part !== undefined && regrinds > part.regrindLimit) {
       return refuse('limit', `${toolId} has reached its limit of ${part.regrindLimit} regrinds; scrap it.`);
     }
-    return ok(null);
+    return firstOff === 'passed'
+      ? checkFirstOffGauges(db, ledger, toolId, { result: 'pass', onDay, gaugeIds }, env)
+      : ok(null);
   });
 }

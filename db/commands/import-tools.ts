@@ -1,4 +1,3 @@
-import { dayOfMs } from '../../lib/calendar/day';
 import { toolDisagreement } from '../../lib/import/compare-tool';
 import type { Identified } from '../../lib/import/read-rows';
 import type { ToolRow } from '../../lib/import/read-tool-row';
@@ -9,6 +8,7 @@ import type { Receipt } from '../../lib/shop/noun';
 import { toolKey } from '../../lib/shop/tool-id';
 import { derivedId } from '../ledger/derived-id';
 import { findEntryRow } from '../ledger/entry-row';
+import { shopDay } from '../ledger/ledger';
 import { statement } from '../ledger/statements';
 import type { ImportRun, Standing } from './import-run';
 import { receiveInto } from './receive-tool';
@@ -59,7 +59,7 @@ function receive(run: ImportRun, row: ToolRow, entryId: string): Result<Standing
     run.remarks.push({ rowNo: row.rowNo, sentence });
     return ok('already-there');
   }
-  const receipt = resolveTool(run.index, row, dayOfMs(nowMs));
+  const receipt = resolveTool(run.index, row, shopDay(run.env));
   if (!receipt.ok) return receipt;
   const input = { ...receipt.value, entryId, deviceAtMs: nowMs, reason: row.note };
   const received = receiveInto(run.db, run.ledger, input);

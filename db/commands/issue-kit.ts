@@ -1,21 +1,18 @@
 import type { Permit } from '../../lib/access/permit';
-import { setNeeds } from '../../lib/capability/complete-set';
 import { judgeItem } from '../../lib/kit/judge-item';
-import type { ToolRecord } from '../../lib/ledger/tool-record';
-import { currentEdge } from '../../lib/ledger/tool-record';
 import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { IssueKit } from '../../lib/shop/kit-input';
 import { toolKey } from '../../lib/shop/tool-id';
 import type { Role } from '../../lib/shop/vocabulary';
 import { derivedId } from '../ledger/derived-id';
-import { type Env, type Ledger, type Recorded, shopDay } from '../ledger/ledger';
+import { type Env, type Recorded, shopDay } from '../ledger/ledger';
 import { holdsAll } from '../ledger/same-content';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
 import { findLine } from '../queries/jobs';
-import { listConnections } from '../queries/tables';
-import { checkFluidIssue } from './fluid-at-issue';
-import { findToolId, unknownTool } from './tool-entry';
+import { readKitNeed } from '../queries/kit-need';
+import { findKitStock } from '../queries/kit-stock';
+import { unknownTool } from './tool-entry';
 
 interface Item {
   readonly toolId: string;
@@ -46,14 +43,14 @@ export function issueKit(
     if (before !== undefined) return before;
     if (ledger.find('person', toPersonId) === undefined)
       return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
-    const items = judgeItems(db, ledger, input, shopDay(env));
+    const items = judgeItems(db, input, shopDay(env));
     if (!items.ok) return items;
     for (const [place, { toolId }] of items.value.entries()) {
       const shown = input.shown[toolId];
       const issued = ledger.record({
         id: derivedId(entryId, String(place)),
         ...{ subjectId: toolId, deviceAtMs, reason, kind: 'tool-issued' },
-        payload: { ...asked, kitId: entryId, ...(shown === undefined ? {} : { shown }) },
+        payload: { ...asked, kitId: entryId, ...(shown === undefined ? {} : { shown }), onDay: shopDay(env) },
       });
       if (!issued.ok) return issued;
     }
@@ -78,45 +75,24 @@ function sameTools(items: readonly { readonly toolId: string }[], typed: readonl
 }
 
 /** Every scanned item as it stands in this transaction, judged for the line; the first that stops refuses the kit. */
-function judgeItems(db: Db, ledger: Ledger, input: IssueKit, today: string): Result<Item[], Refusal> {
+function judgeItems(db: Db, input: IssueKit, today: string): Result<Item[], Refusal> {
   const line = findLine(db, input.jobLineId);
   if (line === undefined || line.jobStatus !== 'open')
     return refuse('unknown-line', `${input.jobLineId} is not a line of an open job.`, 'jobLineId');
-  const connection = ledger.find('connection', line.connectionId);
-  if (connection === undefined)
+  const need = readKitNeed(db, line, today);
+  if (need === undefined)
     return refuse(
       'unknown-connection',
       'The shop has no table row for the size of this line. Add it from the fitting maker’s manual first.',
     );
-  const materialName = ledger.find('material', line.materialId)?.name ?? line.materialId;
-  const roles = setNeeds(line.operations).map(({ role }) => role);
   const items: Item[] = [];
-  for (const typed of input.toolIds) {
-    const toolId = findToolId(db, typed);
-    const tool = toolId === undefined ? undefined : ledger.find('tool', toolId);
-    const part = tool === undefined ? undefined : ledger.find('part', tool.partId);
-    if (tool === undefined || part === undefined) return unknownTool(typed, 'toolIds');
-    const scannedIds = items.map((item) => item.toolId);
-    const need = {
-      today,
-      line,
-      connection,
-      materialName,
-      roles,
-      scannedIds,
-      connections: listConnections(db),
-    };
-    const scan = judgeItem(kitTool(ledger, tool), part, need);
+  const stock = findKitStock(db, input.toolIds);
+  for (const [at, found] of stock.entries()) {
+    if (found === undefined) return unknownTool(input.toolIds[at] ?? '', 'toolIds');
+    const scannedIds = items.map(({ toolId }) => toolId);
+    const scan = judgeItem(found.tool, found.part, { ...need, scannedIds });
     if (!scan.goes) return refuse(scan.code, scan.sentence, 'toolIds');
-    const fluid = checkFluidIssue(db, ledger, { tool, jobLineId: line.id }, today);
-    if (!fluid.ok) return fluid;
-    items.push({ toolId: tool.id, role: tool.role });
+    items.push({ toolId: scan.toolId, role: scan.role });
   }
   return ok(items);
-}
-
-function kitTool(ledger: Ledger, tool: ToolRecord) {
-  const holder = tool.holderId === null ? undefined : ledger.find('person', tool.holderId);
-  const edge = currentEdge(tool);
-  return { ...tool, holderName: holder?.name ?? null, edgeEnded: edge !== undefined && edge.end !== null };
 }

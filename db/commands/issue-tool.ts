@@ -27,9 +27,11 @@ export function issueTool(
     if (ledger.find('person', toPersonId) === undefined) {
       return refuse('unknown-person', 'Choose who it goes to.', 'toPersonId');
     }
-    const fluid = checkFluidIssue(db, ledger, { tool, jobLineId }, shopDay(env));
+    const onDay = shopDay(env);
+    const fluid = checkFluidIssue(db, { tool, jobLineId }, onDay);
     if (!fluid.ok) return fluid;
-    return ok({ kind: 'tool-issued', payload: shown === undefined ? asked : { ...asked, shown } });
+    const said = shown === undefined ? {} : { shown };
+    return ok({ kind: 'tool-issued', payload: { ...asked, ...said, onDay } });
   });
 }
 

@@ -3,8 +3,9 @@ import { decideCheck, hasDayCome } from '../../lib/gauge/decide-check';
 import type { Refusal, Result } from '../../lib/result';
 import { refuse } from '../../lib/result';
 import type { CheckGauge, DropGauge, SetGaugeInterval } from '../../lib/shop/gauge-input';
-import type { Env, Ledger, Recorded } from '../ledger/ledger';
+import type { Env, Recorded } from '../ledger/ledger';
 import type { Db } from '../open';
+import { masterFacts } from './gauge/master-facts';
 import { findToolId, recordToolEntry } from './tool-entry';
 
 /** Writes down a check of a gauge in the shop. Passed and documented it is evidence; failed it sets the gauge aside. */
@@ -20,9 +21,12 @@ export function checkGauge(
   const payload = { onDay, result, qualifies, againstToolId };
   return recordToolEntry(db, permit, input, env, { kind: 'gauge-checked', payload }, (ledger, toolId) => {
     if (!hasDayCome(onDay, env.nowMs)) return refuse('day', 'That day has not come yet.', 'onDay');
-    const gauge = candidateOf(ledger, toolId);
+    const gauge = masterFacts(ledger, toolId);
     if (gauge === undefined) return refuse('unknown-tool', `No tool ${toolId} is in the record.`, 'toolId');
-    const master = againstToolId === null ? undefined : candidateOf(ledger, againstToolId);
+    const dropped = ledger.find('tool', toolId)?.dropped ?? null;
+    if (result === 'pass' && dropped !== null && onDay < dropped.onDay)
+      return refuse('knock', 'A check from before the knock cannot clear it. Check it now.', 'onDay');
+    const master = againstToolId === null ? undefined : masterFacts(ledger, againstToolId);
     return decideCheck(gauge, payload, master);
   });
 }
@@ -50,12 +54,4 @@ export function setGaugeInterval(
   const { intervalDays, intervalEnds, method } = input;
   const payload = { intervalDays, intervalEnds, method };
   return recordToolEntry(db, permit, input, env, { kind: 'gauge-interval-set', payload });
-}
-
-function candidateOf(ledger: Ledger, toolId: string) {
-  const tool = ledger.find('tool', toolId);
-  if (tool === undefined) return undefined;
-  const fitsConnectionIds = ledger.find('part', tool.partId)?.fitsConnectionIds ?? [];
-  const { id, role, state, dueOnDay } = tool;
-  return { id, role, state, dueOnDay, fitsConnectionIds };
 }

@@ -1,13 +1,13 @@
 import type { Permit } from '../../lib/access/permit';
 import { recallWindow } from '../../lib/recall/recall-window';
 import { listSuspects } from '../../lib/recall/suspect-looks';
-import { type Refusal, type Result, refuse } from '../../lib/result';
+import { ok, type Refusal, type Result, refuse } from '../../lib/result';
 import type { CloseRecall, ReviewRecall } from '../../lib/shop/acceptance-input';
-import type { Env, Recorded } from '../ledger/ledger';
-import { holdsAll } from '../ledger/same-content';
+import { type Env, type Ledger, type Recorded, shopDay } from '../ledger/ledger';
 import { write } from '../ledger/write';
 import type { Db } from '../open';
 import { looksWithGauge } from '../queries/gauge-looks';
+import { countedEvidence, gaugesOfMaster, gaugesUnreviewed } from '../queries/master-recalls';
 
 /**
  * Works the window out again from what stands now: evidence taken back since moves it back, and ends that fall in it join.
@@ -32,7 +32,7 @@ export function reviewRecall(
     if (recall === undefined || gauge === undefined)
       return refuse('unknown-recall', `No recall ${recallId} is in the record.`, 'recallId');
     const found = { entryId: recall.foundEntryId, onDay: recall.foundOnDay, atMs: recall.windowToMs };
-    const { windowToMs: _to, ...window } = recallWindow(gauge.evidence, found);
+    const { windowToMs: _to, ...window } = recallWindow(countedEvidence(db, gauge.evidence), found);
     const wider = { ...window, windowToMs: recall.windowToMs };
     const list = listSuspects(looksWithGauge(db, gauge.id), wider);
     const kept = new Set(recall.suspects.map(({ acceptanceId }) => acceptanceId));
@@ -64,13 +64,25 @@ export function closeRecall(
 ): Result<Recorded, Refusal> {
   const { entryId: id, deviceAtMs, reason, recallId: subjectId, conclusion } = input;
   return write(db, permit, env, (ledger) => {
-    const payload = { conclusion };
-    const before = ledger.sentBefore(
-      id,
-      reason,
-      (entry) =>
-        entry.kind === 'recall-closed' && entry.subjectId === subjectId && holdsAll(entry.payload, payload),
-    );
-    return before ?? ledger.record({ id, deviceAtMs, reason, subjectId, kind: 'recall-closed', payload });
+    const sent = { conclusion };
+    const payload = { ...sent, onDay: shopDay(env) };
+    const draft = { id, deviceAtMs, reason, subjectId, kind: 'recall-closed', payload } as const;
+    const before = ledger.knows(draft, sent);
+    if (before !== undefined) return before;
+    const reviewed = checkReviewed(db, ledger, subjectId, env);
+    return reviewed.ok ? ledger.record(draft, sent) : reviewed;
   });
+}
+
+/** A master’s recall is not closed over the gauges that still rest on it. */
+function checkReviewed(db: Db, ledger: Ledger, recallId: string, env: Env): Result<null, Refusal> {
+  const recall = ledger.find('recall', recallId);
+  if (recall === undefined) return ok(null);
+  const now = { onDay: shopDay(env), atMs: env.nowMs };
+  const left = gaugesUnreviewed(gaugesOfMaster(db, recall, now)).map(({ gaugeId }) => gaugeId);
+  if (left.length === 0) return ok(null);
+  return refuse(
+    'gauges-in-doubt',
+    `Still resting on ${recall.gaugeId}: ${left.join(', ')}. Open the recall of each, or check it on another master.`,
+  );
 }

@@ -12,8 +12,9 @@ import type { Db } from '../open';
 export { correctCut } from './correct-cut';
 
 /**
- * Takes an entry back. Nothing is deleted: the entry and its reversal both stay to be seen. The receipt of a tool and
- * its delivery on an order were entered as one, and go back as one.
+ * Takes an entry back. Nothing is deleted: the entry and its reversal both stay to be seen. What was entered as one goes
+ * back as one: the receipt of a tool and its delivery on an order, a kit and its items, and with the first of several
+ * tools that came back together the others (each of those can still be taken back by itself).
  */
 export function reverseEntry(
   db: Db,
@@ -47,10 +48,18 @@ const COMPANIONS_IN: Readonly<Record<string, string>> = {
 };
 
 /** How many places its companions were numbered by; a place may have none. */
-function companionsOf({ kind, payload }: EntryRow): number {
+function companionsOf(db: Db, { id, kind, payload }: EntryRow): number {
+  if (kind === 'tool-returned') return returnedWith(db, id);
   const list = COMPANIONS_IN[kind];
   const content = JSON.parse(payload) as Record<string, readonly unknown[]>;
   return list === undefined ? 0 : (content[list]?.length ?? 0);
+}
+
+/** Of several tools that came back at once the first bears the list's ID, and the others are numbered from 1 without a gap. */
+function returnedWith(db: Db, firstId: string): number {
+  let place = 1;
+  while (findEntryRow(db.$client, derivedId(firstId, String(place)))?.kind === 'tool-returned') place++;
+  return place;
 }
 
 /** Takes back, last first, what a command wrote beside the target: the items of a kit go back with their kit. */
@@ -64,13 +73,24 @@ function reverseCompanions(
   const standing = (targetId: string) =>
     findEntryRow(db.$client, targetId) !== undefined &&
     statement(db.$client, 'SELECT 1 FROM entry WHERE reverses_id = ?').get(targetId) === undefined;
-  for (let place = companionsOf(target) - 1; place >= 0; place--) {
+  for (let place = companionsOf(db, target) - 1; place >= 0; place--) {
     const targetId = derivedId(target.id, String(place));
     if (!standing(targetId)) continue;
     const reversed = ledger.reverse({ ...reversal, id: derivedId(reversal.id, String(place)), targetId });
-    if (!reversed.ok) return reversed;
+    if (!reversed.ok)
+      return target.kind === 'tool-returned' ? cameBackWith(db, targetId, reversed) : reversed;
   }
   return ok(null);
+}
+
+/** The same refusal, naming the tool that it is about: it is not the one whose return was to be taken back. */
+function cameBackWith(
+  db: Db,
+  entryId: string,
+  { refusal }: { readonly refusal: Refusal },
+): Result<never, Refusal> {
+  const toolId = findEntryRow(db.$client, entryId)?.subject_id;
+  return refuse(refusal.code, `${toolId} came back in the same list. ${refusal.sentence}`, refusal.field);
 }
 
 function reverseDelivery(

@@ -15,9 +15,12 @@ export function setFluidLot(
 ): Result<Recorded, Refusal> {
   const { entryId: id, deviceAtMs, reason, lot } = input;
   return write(db, permit, env, (ledger) => {
+    const subjectId = fluidLotId(lot);
+    const draft = { id, deviceAtMs, reason, kind: 'fluid-lot-set', subjectId, payload: lot } as const;
+    const before = ledger.knows(draft);
+    if (before !== undefined) return before;
     if (ledger.find('part', lot.partId)?.role !== 'fluid')
       return refuse('unknown-part', 'Choose which fluid it is: the shop knows no such fluid.', 'partId');
-    const subjectId = fluidLotId(lot);
-    return ledger.record({ id, deviceAtMs, reason, kind: 'fluid-lot-set', subjectId, payload: lot });
+    return ledger.record(draft);
   });
 }

@@ -7,6 +7,7 @@ import type { Refusal, Result } from '../../lib/result';
 import { ok, refuse } from '../../lib/result';
 import type { Belief } from '../../lib/shop/belief';
 import type { Costs } from '../../lib/shop/costs';
+import type { GaugeSettings } from '../../lib/shop/gauge-settings';
 import type { Connection, LifeGuess, Material, Person } from '../../lib/shop/noun';
 import type { Part } from '../../lib/shop/part';
 import type { Shop } from '../../lib/shop/shop-settings';
@@ -27,6 +28,7 @@ export type Noun =
   | { readonly noun: 'guess'; readonly value: LifeGuess }
   | { readonly noun: 'belief'; readonly value: Belief }
   | { readonly noun: 'reading-settings'; readonly value: ReadingSettings }
+  | { readonly noun: 'gauge-settings'; readonly value: GaugeSettings }
   | { readonly noun: 'costs'; readonly value: Costs };
 
 type Envelope = Omit<EntryEnvelope, 'subjectId'>;
@@ -70,8 +72,11 @@ export function sentNounIds(db: Db, entryId: string): string[] {
 
 /** The same as `setNoun` inside a transaction already open. */
 export function setNounInto(ledger: Ledger, envelope: Envelope, set: Noun): Result<Recorded, Refusal> {
+  const draft = draftOf(envelope, set);
+  const before = ledger.knows(draft);
+  if (before !== undefined) return before;
   const checked = checkNoun(ledger, set);
-  return checked.ok ? ledger.record(draftOf(envelope, set)) : checked;
+  return checked.ok ? ledger.record(draft) : checked;
 }
 
 function draftOf(envelope: Envelope, set: Noun): Draft {
@@ -93,6 +98,8 @@ function draftOf(envelope: Envelope, set: Noun): Draft {
         subjectId: 'reading-settings',
         payload: set.value,
       };
+    case 'gauge-settings':
+      return { ...envelope, kind: 'gauge-settings-set', subjectId: 'gauge-settings', payload: set.value };
     case 'costs':
       return { ...envelope, kind: 'costs-set', subjectId: 'costs', payload: set.value };
     case 'belief':

@@ -7,8 +7,12 @@ import { write } from '../ledger/write';
 import type { Db } from '../open';
 import { findLineStanding } from '../queries/acceptance';
 import { listLinesOfJob } from '../queries/jobs';
+import { listPiecesOwedOn } from '../queries/pieces-owed';
 
-/** A job leaves the house. Not while ends of it are held: without a recorded gauge, or suspect in a recall. */
+/**
+ * A job leaves the house. Not while ends of it are held: without a recorded gauge, or suspect in a recall; nor while pieces of
+ * a tool that broke on it are searched for.
+ */
 export function shipJob(
   db: Db,
   permit: Permit<'ship-job'>,
@@ -39,6 +43,12 @@ export function shipJob(
 
 function checkFree(db: Db, jobId: string): Result<null, Refusal> {
   for (const line of listLinesOfJob(db, jobId)) {
+    const [owed] = listPiecesOwedOn(db, line.id);
+    if (owed !== undefined)
+      return refuse(
+        'pieces',
+        `Pieces of ${owed}, which was out for ${line.id}, are still to be found: one may lie in a tube. Write down what the search found first.`,
+      );
     const { held } = findLineStanding(db, line.id);
     const ends = held.reduce((sum, one) => sum + one.ends, 0);
     if (ends > 0)

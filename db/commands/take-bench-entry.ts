@@ -23,6 +23,11 @@ export interface BenchAnswer {
   readonly sentence: string;
 }
 
+/** The server's clock, and by how much the device's runs behind it. */
+interface BenchClock extends Env {
+  readonly behindMs: number;
+}
+
 /**
  * Takes one entry that a bench made, perhaps hours ago: the same command as at any screen, with the clock set right. What
  * the record cannot take, or cannot read, is kept as a conflict, once; sending it again changes nothing and says so.
@@ -32,7 +37,7 @@ export function takeBenchEntry(
   db: Db,
   actor: Actor | null,
   sent: unknown,
-  clock: { readonly behindMs: number; readonly nowMs: number },
+  clock: BenchClock,
 ): Result<BenchAnswer, Refusal> {
   const leave = permit(actor, 'log-cut');
   if (!leave.ok) return leave;
@@ -96,13 +101,13 @@ function run(
   db: Db,
   actor: Actor | null,
   entry: BenchEntry,
-  { behindMs, nowMs }: { readonly behindMs: number; readonly nowMs: number },
+  { behindMs, ...env }: BenchClock,
 ): Result<Recorded, Refusal> {
-  const env: Env = { nowMs };
   if (entry.kind === 'cut') {
     const { kind: _, ...input } = entry;
     const cutAtMs =
-      keptMoment(db, entry) ?? Math.min((input.cutAtMs ?? input.deviceAtMs) + Math.round(behindMs), nowMs);
+      keptMoment(db, entry) ??
+      Math.min((input.cutAtMs ?? input.deviceAtMs) + Math.round(behindMs), env.nowMs);
     const leave = permit(actor, 'log-cut');
     return leave.ok ? logCut(db, leave.value, { ...input, cutAtMs }, env) : leave;
   }

@@ -79,9 +79,17 @@ export class Ledger {
       : REUSED;
   }
 
+  /**
+   * The same about an entry as it would be recorded. `sent` is what of its content the device sent; the rest was worked out
+   * here, by a clock or tables that may have moved since, and does not tell one entry from another.
+   */
+  knows(draft: Draft, sent: object = draft.payload): Result<Recorded, Refusal> | undefined {
+    return this.sentBefore(draft.id, draft.reason, (entry) => isSameEntry(entry, draft, sent));
+  }
+
   /** Decides one entry and appends it. The same entry twice counts once; its ID with other content is refused. */
-  record(draft: Draft): Result<Recorded, Refusal> {
-    const before = this.sentBefore(draft.id, draft.reason, (entry) => isSameEntry(entry, draft));
+  record(draft: Draft, sent: object = draft.payload): Result<Recorded, Refusal> {
+    const before = this.knows(draft, sent);
     if (before !== undefined) return before;
     const subject = this.#subject(subjectOf(draft.kind), draft.subjectId);
     const provisional: Entry = {
@@ -196,9 +204,9 @@ export class Ledger {
 const REUSED = refuse('id-reused', 'This entry ID was already used for something else.');
 
 /** The same kind, about the same subject, with the same content as far as the device made it. */
-function isSameEntry(entry: Entry, draft: Draft): boolean {
+function isSameEntry(entry: Entry, draft: Draft, sent: object): boolean {
   if (entry.kind !== draft.kind || entry.subjectId !== draft.subjectId) return false;
-  return holdsAll(entry.payload, draft.payload);
+  return holdsAll(entry.payload, sent);
 }
 
 function restedOn(later: Entry | undefined): Result<never, Refusal> {

@@ -2,6 +2,7 @@ import type { Database } from 'better-sqlite3';
 import type { ReadingSettings } from '../../lib/reading/reading-settings';
 import type { Belief } from '../../lib/shop/belief';
 import type { Costs } from '../../lib/shop/costs';
+import type { GaugeSettings } from '../../lib/shop/gauge-settings';
 import type { Connection, LifeGuess, Material, Person } from '../../lib/shop/noun';
 import type { Part } from '../../lib/shop/part';
 import type { Shop } from '../../lib/shop/shop-settings';
@@ -109,6 +110,10 @@ export function saveBelief(client: Database, kind: string, belief: Belief): void
 
 export function saveReadingSettings(client: Database, id: string, settings: ReadingSettings): void {
   upsert(client, 'reading_settings', 'id', { id, data: JSON.stringify(settings) });
+}
+
+export function saveGaugeSettings(client: Database, id: string, settings: GaugeSettings): void {
+  upsert(client, 'gauge_settings', 'id', { id, data: JSON.stringify(settings) });
 }
 
 export function saveCosts(client: Database, id: string, costs: Costs): void {

@@ -11,6 +11,7 @@ export const ENTRY_LABEL: Record<EntryKind | 'entry-reversed', string> = {
   'belief-set': 'belief before the log',
   'costs-set': 'costs',
   'reading-settings-set': 'way of reading wear',
+  'gauge-settings-set': 'way of judging gauges',
   'job-set': 'job plan',
   'job-closed': 'closing of the job',
   'line-cleaned': 'cleaning record',

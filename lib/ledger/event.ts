@@ -21,6 +21,7 @@ import {
   GaugeDroppedSchema,
   GaugeIntervalSchema,
 } from '../shop/gauge-entry';
+import { GaugeSettingsSchema } from '../shop/gauge-settings';
 import { JobSchema } from '../shop/job';
 import {
   AdjustmentSchema,
@@ -77,6 +78,7 @@ export const ENTRY = {
   'part-set': { subject: 'part', payload: PartSchema },
   'costs-set': { subject: 'costs', payload: CostsSchema },
   'reading-settings-set': { subject: 'reading-settings', payload: ReadingSettingsSchema },
+  'gauge-settings-set': { subject: 'gauge-settings', payload: GaugeSettingsSchema },
   'fluid-lot-set': { subject: 'fluid-lot', payload: FluidLotSchema },
   'belief-set': { subject: 'belief', payload: BeliefSchema },
   'life-guess-set': { subject: 'guess', payload: LifeGuessSchema },

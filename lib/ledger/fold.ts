@@ -3,6 +3,7 @@ import { ok, type Refusal, type Result } from '../result';
 import type { Belief } from '../shop/belief';
 import type { Costs } from '../shop/costs';
 import type { FluidLot } from '../shop/fluid-lot';
+import type { GaugeSettings } from '../shop/gauge-settings';
 import type { Connection, LifeGuess, Material, Person } from '../shop/noun';
 import type { Part } from '../shop/part';
 import type { Shop } from '../shop/shop-settings';
@@ -29,6 +30,7 @@ export interface RecordOf {
   belief: Belief;
   costs: Costs;
   'reading-settings': ReadingSettings;
+  'gauge-settings': GaugeSettings;
   'fluid-lot': FluidLot;
   job: JobRecord;
   order: OrderRecord;
@@ -62,6 +64,7 @@ const EVOLVE: Evolve = {
   belief: replaced<'belief'>,
   costs: replaced<'costs'>,
   'reading-settings': replaced<'reading-settings'>,
+  'gauge-settings': replaced<'gauge-settings'>,
   'fluid-lot': replaced<'fluid-lot'>,
   job: evolveJob,
   order: evolveOrder,

@@ -1,3 +1,4 @@
+import { dayLabel } from '../calendar/day-text';
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { LineCleaned } from '../shop/cleaning';
 import { DUTY_LABEL, HELD_FOR_CLEANING } from '../shop/duty';
@@ -44,7 +45,7 @@ function isSameWork(before: Job | undefined, after: Job, lineNo: number): boolea
 function shipped(job: JobRecord, onDay: string): Result<JobRecord, Refusal> {
   if (job.status === 'cancelled') return refuse('closed', `Job ${job.id} is cancelled.`);
   if (job.shippedOnDay !== undefined)
-    return refuse('shipped', `Job ${job.id} already left on ${job.shippedOnDay}.`);
+    return refuse('shipped', `Job ${job.id} already left on ${dayLabel(job.shippedOnDay)}.`);
   return whyHeld(job) ?? ok({ ...job, shippedOnDay: onDay });
 }
 

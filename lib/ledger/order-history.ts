@@ -1,6 +1,6 @@
-import { dayOfMs } from '../calendar/day';
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { Order, OrderShown } from '../shop/order';
+import { entryDay } from './entry-day';
 import type { Entry, PayloadOf } from './event';
 
 /** Where an order stands: drafted → approved → placed → received in full; cancelled from any of the first three. */
@@ -37,15 +37,11 @@ export function evolveOrder(order: OrderRecord | undefined, entry: Entry): Step 
   if (entry.kind === 'order-approved') return approved(order, entry.payload.quantity);
   if (entry.kind === 'order-cancelled') return ok({ ...order, status: 'cancelled' });
   if (entry.kind === 'order-slipped')
-    return stated(order, entry.payload.expectedOnDay, newsDay(entry, entry.payload));
+    return stated(order, entry.payload.expectedOnDay, entryDay(entry.payload, entry));
   if (entry.kind === 'order-chased') return chased(order, entry.payload);
   if (entry.kind === 'order-received')
-    return received(order, entry.payload.quantity, newsDay(entry, entry.payload));
+    return received(order, entry.payload.quantity, entryDay(entry.payload, entry));
   return refuse('kind', `An entry "${entry.kind}" cannot be about an order.`);
-}
-
-function newsDay(entry: Entry, { onDay }: { readonly onDay?: string | undefined }): string {
-  return onDay ?? dayOfMs(entry.serverAtMs);
 }
 
 function drafted(order: OrderRecord | undefined, draft: PayloadOf<'order-drafted'>): Step {

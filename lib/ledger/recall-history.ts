@@ -1,5 +1,6 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { Recall, Suspect, SuspectDisposal } from '../shop/recall';
+import { entryDay } from './entry-day';
 import type { Entry, PayloadOf } from './event';
 
 /** One decision about suspect ends, with who took it. */
@@ -18,6 +19,8 @@ export interface RecallRecord extends Recall {
   readonly disposals: readonly DisposalRecord[];
   readonly conclusion: string;
   readonly closedAtMs: number | null;
+  /** The same as the shop’s day. */
+  readonly closedOnDay: string | null;
 }
 
 /** Suspect ends of one acceptance that nothing has been decided about yet. */
@@ -51,7 +54,15 @@ function opened(payload: PayloadOf<'recall-opened'>, entry: Entry): Result<Recal
   const repeated = sameTwice(payload.suspects);
   if (repeated) return refuse('suspects', 'The same ends stand twice among the suspects.');
   const opening = { id: entry.subjectId, openedById: entry.actorId, openedAtMs: entry.serverAtMs };
-  return ok({ ...payload, ...opening, status: 'open', disposals: [], conclusion: '', closedAtMs: null });
+  return ok({
+    ...payload,
+    ...opening,
+    status: 'open',
+    disposals: [],
+    conclusion: '',
+    closedAtMs: null,
+    closedOnDay: null,
+  });
 }
 
 /** New evidence opens a closed recall again. */
@@ -61,7 +72,7 @@ function extended(
 ): Result<RecallRecord, Refusal> {
   const all = [...recall.suspects, ...suspects];
   if (sameTwice(all)) return refuse('suspects', 'These ends already belong to the recall.');
-  const reopened = { status: 'open', conclusion: '', closedAtMs: null } as const;
+  const reopened = { status: 'open', conclusion: '', closedAtMs: null, closedOnDay: null } as const;
   return ok({
     ...recall,
     ...window,
@@ -114,7 +125,8 @@ function closed(
   if (left > 0)
     return refuse('open-ends', `${left} suspect ${left === 1 ? 'end is' : 'ends are'} still to be decided.`);
   const { conclusion } = entry.payload;
-  return ok({ ...recall, status: 'closed', conclusion, closedAtMs: entry.serverAtMs });
+  const closing = { closedAtMs: entry.serverAtMs, closedOnDay: entryDay(entry.payload, entry) };
+  return ok({ ...recall, status: 'closed', conclusion, ...closing });
 }
 
 function sameTwice(suspects: readonly Suspect[]): boolean {

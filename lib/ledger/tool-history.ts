@@ -1,6 +1,7 @@
 import { ok, type Refusal, type Result, refuse } from '../result';
 import type { Entry } from './event';
 import type { ToolRecord } from './tool-record';
+import { gaugeCalibrated } from './tool-step/calibration';
 import { dieAdjusted, firstOffChecked, freed, piecesAccounted, reserved } from './tool-step/care';
 import { issued, moved, returned } from './tool-step/custody';
 import { cutLogged, edgeEnded, edgeRenewed } from './tool-step/edge';
@@ -11,13 +12,7 @@ import {
   fluidLevelRead,
   fluidOpened,
 } from './tool-step/fluid';
-import {
-  gaugeCalibrated,
-  gaugeCertificateFiled,
-  gaugeChecked,
-  gaugeDropped,
-  gaugeIntervalSet,
-} from './tool-step/gauge';
+import { gaugeCertificateFiled, gaugeChecked, gaugeDropped, gaugeIntervalSet } from './tool-step/gauge';
 import { toolMarked } from './tool-step/mark';
 import { edgeRead } from './tool-step/reading';
 import { received } from './tool-step/receipt';

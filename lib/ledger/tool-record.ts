@@ -50,6 +50,8 @@ export interface ToolRecord {
   readonly state: ToolState;
   readonly stateSinceMs: number;
   readonly stateReason: string;
+  /** The entry that put it where it is. */
+  readonly stateEntryId: string;
   readonly holderId: string | null;
   readonly jobLineId: string | null;
   readonly bench: string;

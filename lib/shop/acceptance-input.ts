@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { endsSeen } from './acceptance';
+import { entered, markedIdField } from './entry-fields';
 import {
   dayField,
   entryIdField,
@@ -13,11 +14,6 @@ import {
 import { FAULT_DIRECTIONS, SuspectDisposalSchema, SuspectSchema } from './recall';
 
 /** What the commands about accepted ends and recalls take, parsed once at the door. */
-const entered = {
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  reason: textField('The note', 300).default(''),
-};
 
 export const AcceptEndsInput = form({
   ...entered,
@@ -38,12 +34,14 @@ export type ShipJob = z.output<typeof ShipJobInput>;
 
 export const OpenRecallInput = form({
   ...entered,
-  gaugeId: textField('The gauge', 40).min(1, 'Scan or type the gauge.'),
+  gaugeId: markedIdField('the gauge', 'The gauge'),
   direction: z.enum(FAULT_DIRECTIONS, { error: 'Say which way it is out: large, small or not known.' }),
   found: nameField('What was found', 300),
   /** The calibration or check that showed it; null: somebody saw it. */
   foundEntryId: entryIdField.nullable(),
   foundOnDay: dayField('The day it was found'),
+  /** The recall of its master, where that is why it is in doubt; null: it was found out itself. */
+  masterRecallId: textField('The recall of the master', 64).nullable().default(null),
 });
 export type OpenRecall = z.output<typeof OpenRecallInput>;
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LogCutInput } from './command-input';
-import { entryIdField, form, listField, measureField, momentField, textField } from './field';
+import { markedIdField, stamped } from './entry-fields';
+import { form, listField, measureField, textField } from './field';
 import { RETURN_CONDITIONS } from './noun';
 
 /** Why somebody stopped: one tap, no blame. Common practice, no source. */
@@ -12,12 +13,11 @@ export const STOPS = [
 ] as const;
 export type Stop = (typeof STOPS)[number]['code'];
 
+const aboutScanned = { ...stamped, toolId: markedIdField() };
 const CutEntry = LogCutInput.extend({ kind: z.literal('cut') });
 const StopEntry = form({
   kind: z.literal('stop'),
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.'),
+  ...aboutScanned,
   how: z.enum(
     STOPS.map(({ code }) => code),
     { error: 'Say why it was stopped.' },
@@ -27,18 +27,14 @@ const StopEntry = form({
 /** Taken out of the crib for a line by whoever stands at the bench. */
 const TakeEntry = form({
   kind: z.literal('take'),
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.'),
+  ...aboutScanned,
   jobLineId: textField('The job line', 80).min(1, 'Say which line of which job it is for.'),
 });
 
 /** Given back, in the condition that was tapped. */
 const GiveBackEntry = form({
   kind: z.literal('give-back'),
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.'),
+  ...aboutScanned,
   condition: z.enum(RETURN_CONDITIONS, { error: 'Say in what condition it came back.' }),
 });
 

@@ -50,5 +50,9 @@ export const CalibrationSchema = form({
   adjusted: yesNoField('Adjusted').optional(),
   features: listField('The features', FeatureSchema, 12).optional(),
   rule: z.enum(DECISION_RULES, { error: 'That rule for the decision is not one we know.' }).optional(),
+  /** The master that it was calibrated or set on, where that was done in the shop. */
+  againstToolId: textField('The master', 40).optional(),
+  /** It takes hold by its own day, whenever it is filed. Absent in older entries, which held by the order of entry. */
+  takesHold: z.literal('by-day').optional(),
 });
 export type Calibration = z.infer<typeof CalibrationSchema>;

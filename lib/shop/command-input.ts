@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { CalibrationSchema } from './calibration';
 import { rejectsField } from './cut';
+import { aboutTool, entered } from './entry-fields';
 import {
   countField,
   dayField,
   entryIdField,
   form,
   keyField,
+  listField,
   measureField,
   momentField,
   nameField,
@@ -22,12 +24,6 @@ import { OrderSchema } from './order';
  * What each command takes, parsed once at the door. `entryId` and `deviceAtMs` are made on the device; a command that
  * writes several entries derives the further IDs from the first.
  */
-const entered = {
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  reason: textField('The note', 300).default(''),
-};
-const aboutTool = { ...entered, toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.') };
 
 export const LogCutInput = form({
   ...aboutTool,
@@ -61,7 +57,7 @@ export const CorrectCutInput = form({
 });
 export type CorrectCut = z.output<typeof CorrectCutInput>;
 
-export const IssueToolInput = form({ ...aboutTool, ...IssueSchema.shape });
+export const IssueToolInput = form({ ...aboutTool, ...IssueSchema.omit({ onDay: true }).shape });
 export type IssueTool = z.output<typeof IssueToolInput>;
 
 export const ReturnToolInput = form({
@@ -81,6 +77,8 @@ export const RenewEdgeInput = form({
   onDay: dayField('The day it came back'),
   /** Whether its first end is still to be gauged; owed unless somebody says that it has passed. */
   firstOff: z.enum(['owed', 'passed'], { error: 'Say whether the first-off has passed.' }).default('owed'),
+  /** The gauges that it passed. */
+  gaugeIds: listField('The gauges', textField('The gauge ID', 40), 10).default([]),
 });
 export type RenewEdge = z.output<typeof RenewEdgeInput>;
 

@@ -4,14 +4,14 @@ import { type LengthWindow, readLength } from '../units/doubt-length';
 import { rationalInToMm } from '../units/inch-mm';
 import { parseInches } from '../units/parse-inches';
 import { connectionKey } from './connection-text';
-import { entryIdField, momentField, textField } from './field';
+import { stamped } from './entry-fields';
+import { textField } from './field';
 import { type Connection, ConnectionSchema } from './noun';
 import { HANDS, SERVICES } from './vocabulary';
 
 /** A row of the size table as it is typed: lengths with the unit chosen beside them. */
 export const ConnectionInput = z.object({
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
+  ...stamped,
   size: textField('The tube size', 24),
   service: z.enum(SERVICES, { error: 'The service must be medium or high.' }),
   tpi: z.number({ error: 'Threads per inch must be a number.' }),

@@ -1,19 +1,12 @@
 import type { z } from 'zod';
 import { LineCleanedSchema } from './cleaning';
-import { entryIdField, form, keyField, momentField, nameField, textField } from './field';
+import { entered, markedIdField } from './entry-fields';
+import { form, keyField, nameField } from './field';
 import { FluidDisposedSchema, FluidDropsSchema, FluidExtendedSchema } from './fluid-entry';
 import { FluidLotSchema } from './fluid-lot';
 
 /** What the commands about fluids and cleaning take, parsed once at the door. */
-const entered = {
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  reason: textField('The note', 300).default(''),
-};
-const aboutBottle = {
-  ...entered,
-  toolId: textField('The bottle', 40).min(1, 'Scan or type the bottle’s ID.'),
-};
+const aboutBottle = { ...entered, toolId: markedIdField('the bottle’s ID', 'The bottle') };
 
 export const CountDropsInput = form({ ...aboutBottle, ...FluidDropsSchema.shape });
 export type CountDrops = z.output<typeof CountDropsInput>;

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
-import { entryIdField, form, momentField, textField } from './field';
+import { entered, markedIdField } from './entry-fields';
+import { form, textField } from './field';
 import {
   CertificateFileSchema,
   GaugeCheckSchema,
@@ -8,12 +9,7 @@ import {
 } from './gauge-entry';
 
 /** What the commands about gauges take, parsed once at the door. */
-const aboutGauge = {
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  reason: textField('The note', 300).default(''),
-  toolId: textField('The gauge’s ID', 40).min(1, 'Scan or type the gauge’s ID.'),
-};
+const aboutGauge = { ...entered, toolId: markedIdField('the gauge’s ID', 'The gauge’s ID') };
 
 export const CheckGaugeInput = form({ ...aboutGauge, ...GaugeCheckSchema.shape });
 export type CheckGauge = z.output<typeof CheckGaugeInput>;

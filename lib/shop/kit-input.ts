@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ConflictSettledSchema } from './conflict';
-import { entryIdField, form, keyField, listField, momentField, textField } from './field';
+import { aboutTool, entered, markedIdField } from './entry-fields';
+import { entryIdField, form, keyField, listField, textField } from './field';
 import {
   AdjustmentSchema,
   FirstOffSchema,
@@ -11,16 +12,10 @@ import {
   ReservationSchema,
 } from './kit';
 import { ShownSchema } from './shown';
-import { StockCountSchema } from './stock-count';
+import { SCANNED_MAX, StockCountSchema } from './stock-count';
 
 /** What the commands about kits, and about a tool's care between jobs, take; parsed once at the door. */
-const entered = {
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  reason: textField('The note', 300).default(''),
-};
-const aboutTool = { ...entered, toolId: textField('The tool ID', 40).min(1, 'Scan or type a tool ID.') };
-const scanned = textField('The tool ID', 40).min(1, 'Scan or type a tool ID.');
+const scanned = markedIdField();
 
 export const IssueKitInput = form({
   ...entered,
@@ -33,6 +28,13 @@ export const IssueKitInput = form({
 });
 export type IssueKit = z.output<typeof IssueKitInput>;
 
+/** Several tools back at once, each looked at and in order. */
+export const ReturnToolsInput = form({
+  ...entered,
+  toolIds: listField('The items', scanned, 40).min(1, 'Scan at least one item that comes back.'),
+});
+export type ReturnTools = z.output<typeof ReturnToolsInput>;
+
 const aboutKit = { ...entered, kitId: entryIdField };
 
 export const SearchKitInput = form({ ...aboutKit, ...KitSearchSchema.shape });
@@ -44,7 +46,7 @@ export const CloseKitInput = form({
 });
 export type CloseKit = z.output<typeof CloseKitInput>;
 
-export const ReserveToolInput = form({ ...aboutTool, ...ReservationSchema.shape });
+export const ReserveToolInput = form({ ...aboutTool, ...ReservationSchema.omit({ onDay: true }).shape });
 export type ReserveTool = z.output<typeof ReserveToolInput>;
 
 export const FreeToolInput = form(aboutTool);
@@ -62,7 +64,9 @@ export type CheckFirstOff = z.output<typeof CheckFirstOffInput>;
 export const CountStockInput = form({
   ...entered,
   scope: StockCountSchema.shape.scope,
-  scanned: listField('What was scanned', scanned, 5000),
+  connectionId: StockCountSchema.shape.connectionId,
+  edgeKind: StockCountSchema.shape.edgeKind,
+  scanned: listField('What was scanned', scanned, SCANNED_MAX),
   /** Each difference with its reason and what becomes of it. */
   variances: StockCountSchema.shape.variances,
 });

@@ -33,6 +33,8 @@ export const KitClosedSchema = form({
 export const ReservationSchema = form({
   jobLineId: textField('The job line', 80).min(1, 'Say which line of which job it is kept for.'),
   untilDay: dayField('The last day it is kept'),
+  /** The shop’s day when it was kept; absent in entries from before it was written down. */
+  onDay: dayField('The day').optional(),
 });
 
 /** After a breakage: were all pieces found, and where? The whole content of `pieces-accounted`. */
@@ -48,9 +50,12 @@ export const AdjustmentSchema = form({
   onDay: dayField('The day'),
 });
 
-/** The first end cut after a regrind or an adjustment, gauged: the whole content of `first-off-checked`. */
+/**
+ * The first end cut after a regrind or an adjustment: the whole content of `first-off-checked`. Passed with its gauges named;
+ * older entries may name none. `not-gauged`: somebody looked at it, and it stays owed.
+ */
 export const FirstOffSchema = form({
-  result: z.enum(['pass', 'fail'], { error: 'Say whether the first-off passed.' }),
+  result: z.enum(['pass', 'fail', 'not-gauged'], { error: 'Say whether the first-off passed.' }),
   onDay: dayField('The day'),
   gaugeIds: listField('The gauges', textField('The gauge ID', 40), 10),
 });

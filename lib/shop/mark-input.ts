@@ -1,11 +1,11 @@
 import type { z } from 'zod';
-import { dayField, entryIdField, form, momentField, textField } from './field';
+import { stamped } from './entry-fields';
+import { dayField, form, textField } from './field';
 import { MarkSchema } from './mark';
 
 /** A tool marked again, as it is typed: what the new mark read as comes along, and is held against the tool. */
 export const MarkToolInput = form({
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
+  ...stamped,
   toolId: textField('The tool ID', 40),
   reason: textField('The reason', 300),
   how: MarkSchema.shape.how,

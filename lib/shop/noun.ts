@@ -6,6 +6,7 @@ import {
   entryIdField,
   form,
   keyField,
+  listField,
   measureField,
   microField,
   nameField,
@@ -115,6 +116,8 @@ export const IssueSchema = form({
   kitId: entryIdField.nullable().optional(),
   /** What was said of the tool for this work when it was issued; absent where nothing was. */
   shown: ShownSchema.optional(),
+  /** The shop’s day when it went out; absent in entries from before it was written down. */
+  onDay: dayField('The day').optional(),
 });
 export const RETURN_CONDITIONS = ['ok', 'dull', 'damaged', 'unsure'] as const;
 export type ReturnCondition = (typeof RETURN_CONDITIONS)[number];
@@ -140,5 +143,7 @@ export const RenewalSchema = form({
   onDay: dayField('The day it came back'),
   /** Whether its first end is still to be gauged before it is issued. Absent in entries from before this was asked. */
   firstOff: z.enum(['owed', 'passed'], { error: 'Say whether the first-off has passed.' }).optional(),
+  /** The gauges that it passed; absent where it is owed, and in older entries. */
+  gaugeIds: listField('The gauges', textField('The gauge ID', 40), 10).optional(),
 });
 export const ReadingSchema = form({ finding: FindingSchema, onDay: dayField('The day of the reading') });

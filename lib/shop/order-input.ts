@@ -1,15 +1,16 @@
 import type { z } from 'zod';
-import { dayField, entryIdField, form, keyField, listField, momentField, textField } from './field';
-import { OrderApprovalSchema, OrderChaseSchema, OrderDraftSchema } from './order';
+import { entered } from './entry-fields';
+import { dayField, form, keyField, listField } from './field';
+import { OrderApprovalSchema, OrderAskedSchema, OrderChaseSchema, OrderDraftSchema } from './order';
 
 /** What the commands about orders take beside placing and slipping, parsed once at the door. */
-const entered = {
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
-  reason: textField('The note', 300).default(''),
-};
 
-export const DraftOrdersInput = form({ ...entered, drafts: listField('The drafts', OrderDraftSchema, 50) });
+export const DraftOrdersInput = form({
+  ...entered,
+  /** What was ticked, in its order; absent: what is drafted. */
+  asked: listField('The parts', OrderAskedSchema, 50).optional(),
+  drafts: listField('The drafts', OrderDraftSchema, 50),
+});
 export type DraftOrders = z.output<typeof DraftOrdersInput>;
 
 export const ApproveOrdersInput = form({
@@ -22,12 +23,15 @@ export const ChaseOrderInput = form({
   ...entered,
   orderId: keyField('The order'),
   ...OrderChaseSchema.shape,
+  /** When they were asked; absent: when it was entered. */
+  onDay: dayField('The day of the call').optional(),
 });
 export type ChaseOrder = z.output<typeof ChaseOrderInput>;
 
 export const CancelOrderInput = form({
   ...entered,
   orderId: keyField('The order'),
-  onDay: dayField('The day'),
+  /** When it was called off; absent: when it was entered. */
+  onDay: dayField('The day').optional(),
 });
 export type CancelOrder = z.output<typeof CancelOrderInput>;

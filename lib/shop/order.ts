@@ -42,6 +42,9 @@ export const OrderDraftSchema = form({
 });
 export type OrderDraft = z.infer<typeof OrderDraftSchema>;
 
+/** A part and how many of it: all that somebody chooses when drafting. The rest of a draft is worked out. */
+export const OrderAskedSchema = OrderDraftSchema.pick({ partId: true, quantity: true });
+
 /** A lead's yes to a draft, with the quantity that the lead settled on: `order-approved`. */
 export const OrderApprovalSchema = form({ quantity: countField('The quantity', { min: 1, max: 10_000 }) });
 /** An order comes on another day than expected: `order-slipped`. `onDay`: when the supplier said so. */

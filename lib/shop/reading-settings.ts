@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { entryIdField, form, measureField, momentField } from './field';
+import { stamped } from './entry-fields';
+import { form, measureField } from './field';
 
 const share = (name: string) =>
   form({
@@ -40,8 +41,7 @@ export const ReadingSettingsSchema = form({
 
 /** What the form of the reading settings sends. */
 export const SetReadingSettingsInput = z.object({
-  entryId: entryIdField,
-  deviceAtMs: momentField('The device’s clock'),
+  ...stamped,
   settings: ReadingSettingsSchema,
 });
 export type SetReadingSettings = z.output<typeof SetReadingSettingsInput>;

@@ -1,13 +1,19 @@
 import { z } from 'zod';
 import { countField, dayField, form, listField, momentField, nameField, textField } from './field';
 
-/** How a gauge came to be known as out: its calibration, a check in the shop, or somebody saw it. */
-export const RECALL_CAUSES = ['calibration-failed', 'check-failed', 'found-by-hand'] as const;
+/** How a gauge came to be known as out or in doubt: its calibration, a check in the shop, somebody saw it, or its master. */
+export const RECALL_CAUSES = [
+  'calibration-failed',
+  'check-failed',
+  'found-by-hand',
+  'master-found-out',
+] as const;
 export type RecallCause = (typeof RECALL_CAUSES)[number];
 export const RECALL_CAUSE_LABEL: Record<RecallCause, string> = {
   'calibration-failed': 'failed its calibration',
   'check-failed': 'failed a check in the shop',
   'found-by-hand': 'found out at the bench',
+  'master-found-out': 'in doubt through its master',
 };
 
 /** Which way the gauge is out: larger or smaller than it should be, or nobody knows. */
@@ -52,6 +58,8 @@ export const RecallSchema = form({
   foundOnDay: dayField('The day it was found'),
   ...WindowOpeningSchema.shape,
   windowToMs: momentField('The end of the window'),
+  /** The recall of the master that it was checked or set on, where that is what casts the doubt. */
+  masterRecallId: textField('The recall of the master', 64).optional(),
   suspects: suspectList,
   /** Acceptances that refused ends by this gauge in the window: they may have been good. */
   refusedIds: refusedList,
@@ -97,4 +105,8 @@ export const SuspectDisposalSchema = form({
 });
 export type SuspectDisposal = z.infer<typeof SuspectDisposalSchema>;
 
-export const RecallClosingSchema = form({ conclusion: nameField('What was concluded', 300) });
+export const RecallClosingSchema = form({
+  conclusion: nameField('What was concluded', 300),
+  /** The shop’s day; absent in entries from before it was written down. */
+  onDay: dayField('The day').optional(),
+});

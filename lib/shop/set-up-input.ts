@@ -1,16 +1,16 @@
 import { z } from 'zod';
 import { BeliefSchema } from './belief';
-import { countField, dayField, entryIdField, keyField, momentField } from './field';
+import { stamped } from './entry-fields';
+import { countField, dayField, keyField } from './field';
 import { LifeGuessSchema, MaterialSchema, PersonSchema } from './noun';
 import { PartSchema } from './part';
 import { ShopSchema } from './shop-settings';
 
 /** What the set-up screens send. Each writes several entries under one entry ID, all or none. */
-const entered = { entryId: entryIdField, deviceAtMs: momentField('The device’s clock') };
 
 /** The first page: the shop, the first person, and the sizes in use, picked from the shipped examples. */
 export const FoundShopInput = z.object({
-  ...entered,
+  ...stamped,
   shop: ShopSchema,
   person: PersonSchema,
   connectionIds: z
@@ -20,14 +20,14 @@ export const FoundShopInput = z.object({
 });
 export type FoundShop = z.output<typeof FoundShopInput>;
 
-export const SetShopInput = z.object({ ...entered, shop: ShopSchema });
-export const SetPersonInput = z.object({ ...entered, person: PersonSchema });
-export const SetMaterialInput = z.object({ ...entered, material: MaterialSchema });
-export const SetPartInput = z.object({ ...entered, part: PartSchema });
-export const SetBeliefInput = z.object({ ...entered, belief: BeliefSchema });
-export const SetGuessesInput = z.object({ ...entered, guesses: z.array(LifeGuessSchema).max(400) });
+export const SetShopInput = z.object({ ...stamped, shop: ShopSchema });
+export const SetPersonInput = z.object({ ...stamped, person: PersonSchema });
+export const SetMaterialInput = z.object({ ...stamped, material: MaterialSchema });
+export const SetPartInput = z.object({ ...stamped, part: PartSchema });
+export const SetBeliefInput = z.object({ ...stamped, belief: BeliefSchema });
+export const SetGuessesInput = z.object({ ...stamped, guesses: z.array(LifeGuessSchema).max(400) });
 export const AddSizesInput = z.object({
-  ...entered,
+  ...stamped,
   connectionIds: z.array(keyField('The size')).min(1, 'Tick at least one size.').max(40),
 });
 
@@ -36,7 +36,7 @@ const COUNTED_AT_ONCE_MAX = 1000;
 
 /** Opening counts: so many of a part, found on the shelf on the first day. */
 export const CountInInput = z.object({
-  ...entered,
+  ...stamped,
   onDay: dayField('The day of the count'),
   counts: z
     .array(

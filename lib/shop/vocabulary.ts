@@ -70,6 +70,19 @@ export const ROLE_LABEL: Record<Role, string> = {
 export const EDGE_KINDS = ['blade', 'die'] as const;
 export type EdgeKind = (typeof EDGE_KINDS)[number];
 
+/** Roles that carry a hand: what is of the other hand never goes out for a size. Common practice, no source. */
+export const HANDED_ROLES: readonly Role[] = ['die', 'go-ring', 'not-go-ring', 'setting-plug'];
+
+/** Roles that one piece does for every size, so that a part of them need name none. Common practice, no source. */
+export const UNSIZED_ROLES: readonly Role[] = [
+  'micrometer',
+  'thread-wires',
+  'torque-wrench',
+  'deburr-tool',
+  'brush',
+  'fluid',
+];
+
 /** Roles kept under calibration: out of date means not to be used for acceptance. */
 export const CALIBRATED_ROLES: readonly Role[] = [
   'cone-gauge',

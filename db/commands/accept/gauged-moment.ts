@@ -12,10 +12,10 @@ const CUT_OFF_MS_MAX = 7 * 86_400_000;
  */
 export function gaugedMoment(
   { gaugedAtMs, gaugedOnDay }: Pick<AcceptEnds, 'gaugedAtMs' | 'gaugedOnDay'>,
-  { nowMs }: Env,
+  { nowMs, utcOffsetMinutes }: Env,
 ): Result<number, Refusal> {
   const atMs = Math.min(gaugedAtMs ?? nowMs, nowMs);
-  const daysOff = Math.abs(dayNumber(gaugedOnDay) - dayNumber(dayOfMs(atMs)));
+  const daysOff = Math.abs(dayNumber(gaugedOnDay) - dayNumber(dayOfMs(atMs, utcOffsetMinutes)));
   if (nowMs - atMs > CUT_OFF_MS_MAX || daysOff > 1)
     return refuse(
       'back-dated',

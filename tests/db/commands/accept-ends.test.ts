@@ -92,7 +92,7 @@ describe('accepting ends', () => {
     must(send.calibrate('G-56-GO-1', { onDay: '2026-02-01', dueOnDay: '2026-03-02' }));
     must(accept(1));
     const tomorrow = { gaugedOnDay: '2026-03-03' };
-    expect(sentence(accept(1, tomorrow, NOW_MS + DAY_MS))).toMatch(/good to the end of 2026-03-02/);
+    expect(sentence(accept(1, tomorrow, NOW_MS + DAY_MS))).toMatch(/good to the end of 2 Mar 2026/);
     must(send.move('G-56-GO-2', 'quarantined'));
     expect(sentence(accept(1, { gauges: [{ ...GO, toolId: 'G-56-GO-2' }, NG, CONE] }))).toMatch(
       /G-56-GO-2 is quarantined. Do not accept with it/,

@@ -49,6 +49,34 @@ it('refuses a longer or shorter list under an ID that was used', () => {
   expect(dump(db)).toEqual(before);
 });
 
+// source: hand. One form sent twice is one deed: by its second sending the first has taken the order numbers, and what it
+// drafted is no longer to be ordered. What the person chose, parts and quantities, is what tells two sendings apart.
+it('takes a double press once, though numbers, prices and what is left to order have moved meanwhile', () => {
+  const asked = [
+    { partId: DIE.id, quantity: 2 },
+    { partId: BLADE.id, quantity: 4 },
+  ];
+  const press = (drafts: object[], over = {}) => {
+    const sent = { ...entered({ entryId: 'pressed-twice' }), asked, drafts, ...over };
+    return draftOrders(db, may('keep-orders'), DraftOrdersInput.parse(sent), ENV);
+  };
+  const first = must(press([draft('PO-1', DIE.id), draft('PO-2', BLADE.id, 4)]));
+  const before = dump(db);
+  const renumbered = [
+    { ...draft('PO-3', DIE.id), unitPriceMinor: 13_000, why: 'J-9.1', draftedOnDay: '2026-03-03' },
+    draft('PO-4', BLADE.id, 4),
+  ];
+  expect(must(press(renumbered))).toEqual(first);
+  expect(must(press([]))).toEqual(first);
+  expect(dump(db)).toEqual(before);
+  const other = [{ partId: DIE.id, quantity: 3 }, ...asked.slice(1)];
+  expect(sentence(press(renumbered, { asked: other }))).toBe(
+    'This entry ID was already used for something else.',
+  );
+  expect(sentence(press([], { entryId: 'pressed-late' }))).toContain('no longer to be ordered');
+  expect(dump(db)).toEqual(before);
+});
+
 it('a lead approves, nobody else; then it is placed', () => {
   must(draftAll([draft('PO-1', DIE.id)]));
   const ash: Actor = { personId: 'ash', name: 'Ash Moor', role: 'technician' };

@@ -194,7 +194,7 @@ it('Q23: titanium with the usual oil is blocked with the reason, and the alterna
   expect(sentence(send.issue('F-L04', { jobLineId: 'J-57.2' }))).toContain('Use F-L06 first.');
   must(writeLot({ lot: 'L04', chlorinated: 'unknown' }));
   expect(sentence(send.issue('F-L04', { jobLineId: 'J-57.2' }))).toContain(
-    'Nobody knows whether F-L04 is chlorinated',
+    'F-L04 may be chlorinated, nobody knows: not on titanium',
   );
   must(writeLot({ lot: 'L04', chlorinated: 'no' }));
   must(send.issue('F-L04', { jobLineId: 'J-57.2' }));

@@ -1,5 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
 import { issueKit } from '@/db/commands/issue-kit';
+import { setNoun } from '@/db/commands/set-noun';
 import type { Db } from '@/db/open';
 import { findKit } from '@/db/queries/kits';
 import { IssueKitInput } from '@/lib/shop/kit-input';
@@ -7,10 +8,13 @@ import {
   BLADE,
   DIE,
   dump,
+  ENV,
   entered,
+  envelope,
   FLUID,
   may,
   must,
+  part,
   RING,
   receive,
   sentence,
@@ -118,4 +122,21 @@ it('a tool kept for another line, or owing its first-off, stays in the crib', ()
   expect(sentence(send.issue('B-56-02'))).toBe(
     'B-56-02 goes out again when its first-off has passed the gauges.',
   );
+});
+
+// source: hand. The kit refuses a bottle with the same words as the issue by itself: why not, and which to take.
+it('Q22: a bottle that is not flagged for the line’s service stops the kit, and the one that is, is named', () => {
+  const [line] = THREADS_JOB.lines;
+  const lines = [{ ...line, lineNo: 1, duty: 'oxygen' }];
+  must(send.plan({ id: 'J-57', title: 'Oxygen line', lines }));
+  const oxygen = part({ id: 'oxy', role: 'fluid', fitsConnectionIds: [], permittedDuties: ['oxygen'] });
+  must(setNoun(db, may('set-up-shop'), { noun: 'part', value: oxygen, envelope: envelope() }, ENV));
+  receive(db, 'F-L08', oxygen, { levelMl: 400 });
+  expect(sentence(kits.issueKit(['D-56-01', 'F-L01'], { jobLineId: 'J-57.1' }))).toBe(
+    'F-L01 is not flagged for oxygen service. Use F-L08 first.',
+  );
+  expect(sentence(send.issue('F-L01', { jobLineId: 'J-57.1' }))).toBe(
+    'F-L01 is not flagged for oxygen service. Use F-L08 first.',
+  );
+  must(kits.issueKit(['D-56-01', 'F-L08'], { jobLineId: 'J-57.1' }));
 });

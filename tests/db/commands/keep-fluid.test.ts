@@ -30,7 +30,7 @@ it('refuses in a sentence, and changes nothing', () => {
     sentence(send.level('D-56-01', 10)),
     sentence(send.level('F-L02', 10)),
   ]).toEqual([
-    'F-L01 was already opened on 2026-03-02.',
+    'F-L01 was already opened on 2 Mar 2026.',
     'D-56-01 is not a fluid.',
     'D-56-01 is not a fluid.',
     'F-L02 is scrapped; nothing can be read or opened.',

@@ -1,6 +1,7 @@
 import { beforeEach, expect, it } from 'vitest';
+import { setNoun } from '@/db/commands/set-noun';
 import type { Db } from '@/db/open';
-import { DIE, dump, must, sentence, testShop } from '../../support/db';
+import { DIE, dump, ENV, envelope, may, must, part, sentence, testShop } from '../../support/db';
 import { row, sender } from '../../support/send';
 
 const order = {
@@ -25,6 +26,24 @@ it('the promised day stays when the order slips', () => {
   expect(row(db, 'purchase_order', 'id', 'PO-7')).toMatchObject({
     ...{ promised_on_day: '2026-03-01', expected_on_day: '2026-03-20', received_quantity: 0 },
   });
+});
+
+// source: hand. A device that lost the answer asks again; meanwhile the order and its part were taken back as mistakes. What
+// was sent was recorded then, and that is the answer; the same ID with another quantity is still something else.
+it('a repeat is answered as recorded although its part has gone meanwhile', () => {
+  const leave = may('set-up-shop');
+  const spare = envelope();
+  must(
+    setNoun(db, leave, { noun: 'part', value: part({ id: 'spare', role: 'brush' }), envelope: spare }, ENV),
+  );
+  const spares = { ...order, partId: 'spare' };
+  const first = must(send.order(spares, { entryId: 'order-lost' }));
+  must(send.reverse(first.id));
+  must(send.reverse(spare.id));
+  expect(must(send.order(spares, { entryId: 'order-lost' }))).toEqual({ ...first, alreadyRecorded: true });
+  expect(sentence(send.order({ ...spares, quantity: 2 }, { entryId: 'order-lost' }))).toBe(
+    'This entry ID was already used for something else.',
+  );
 });
 
 it('refuses in a sentence, and changes nothing', () => {

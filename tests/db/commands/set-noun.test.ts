@@ -3,7 +3,7 @@ import { type Noun, setNoun } from '@/db/commands/set-noun';
 import type { Db } from '@/db/open';
 import { ShopSchema } from '@/lib/shop/shop-settings';
 import { DIE, dump, ENV, envelope, HIGH, may, must, sentence, testShop } from '../../support/db';
-import { row } from '../../support/send';
+import { row, sender } from '../../support/send';
 
 let db: Db;
 beforeEach(() => {
@@ -42,6 +42,20 @@ it('sent twice it counts once', () => {
     'This entry ID was already used for something else.',
   );
   expect(dump(db)).toEqual(before);
+});
+
+// source: hand. What was recorded is answered as recorded, although what it names has been taken back since.
+it('a repeat is answered although what it names has gone meanwhile', () => {
+  const spare = envelope();
+  must(set({ noun: 'part', value: { ...DIE, id: 'die-spare' } }, spare));
+  const guess = { partId: 'die-spare', connectionId: HIGH.id, ends: 150, giveOrTake: 2 };
+  const once = { id: 'guess-lost' };
+  must(set({ noun: 'guess', value: guess }, once));
+  const { reverse } = sender(db);
+  must(reverse(once.id));
+  must(reverse(spare.id));
+  expect(must(set({ noun: 'guess', value: guess }, once)).alreadyRecorded).toBe(true);
+  expect(sentence(set({ noun: 'guess', value: guess }))).toMatch(/knows no such part/);
 });
 
 it('refuses in a sentence, and changes nothing', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { logCut } from '@/db/commands/log-cut';
 import { reverseEntry } from '@/db/commands/reverse-entry';
+import { setNoun } from '@/db/commands/set-noun';
 import { replay } from '@/db/ledger/replay';
 import { type Db, openDb } from '@/db/open';
 import { LogCutInput } from '@/lib/shop/command-input';
@@ -10,11 +11,14 @@ import {
   BODY,
   DIE,
   dump,
+  ENV,
   entered,
+  envelope,
   FLUID,
   may,
   must,
   NOW_MS,
+  part,
   RING,
   receive,
   testDb,
@@ -23,6 +27,8 @@ import {
 import { type Act, history, type Past, type Send, toSend } from '../../support/history';
 import { keptTools, naiveTools } from '../../support/naive-counts';
 
+/** With which a blade's first-off passes. */
+const CONE_GAUGE = part({ id: 'cg-56', role: 'cone-gauge' });
 const RUNS = { numRuns: 60 };
 let template: Buffer | undefined;
 
@@ -35,6 +41,8 @@ function shopWithTools(): Db {
     receive(db, 'G-56-GO-1', RING);
     receive(db, 'F-L01', FLUID);
     receive(db, 'BDY-A', BODY);
+    must(setNoun(db, may('set-up-shop'), { noun: 'part', value: CONE_GAUGE, envelope: envelope() }, ENV));
+    receive(db, 'CG-56-1', CONE_GAUGE, { dueOnDay: '2027-12-31' });
     template = db.$client.serialize();
   }
   return testDbOf(template);

@@ -4,15 +4,23 @@ import { guardCell, plainCell } from '@/lib/import/cell-text';
 
 describe('guardCell', () => {
   // source: published. OWASP, CSV injection: cells that begin with = + - @ tab, CR or LF, or the full-width forms of the signs; an apostrophe in front.
-  it.each(['=1+1', '+1', '-LH', '@SUM(A1)', '\tx', '\rx', '\nx', '＝1', '＋1', '－1', '＠A'])(
+  it.each(['=1+1', '+1', '-LH', '@SUM(A1)', '\tx', '\rx', '\nx', '＝1', '＋1', '－1', '＠A', ' =1'])(
     'puts an apostrophe in front of %j',
     (cell) => {
       expect(guardCell(cell)).toBe(`'${cell}`);
     },
   );
 
+  // source: published. OWASP, CSV injection: "take care of the field separator and quotes, as attackers could use this to start
+  // a new cell and then have the dangerous character in the middle of the user input, but at the beginning of a cell".
+  it('guards what a program that parts cells at semicolons would see at the beginning of one', () => {
+    expect(guardCell('x;=1+1;y')).toBe("x;'=1+1;y");
+    expect(guardCell('=1; @A;\t-2')).toBe("'=1; '@A;\t'-2");
+    expect(guardCell("a; b;c; 'd'")).toBe("a; b;c; 'd'");
+  });
+
   it('leaves other cells alone', () => {
-    for (const cell of ['', 'D-56-14', '9/16 in', 'a=b', ' =1']) expect(guardCell(cell)).toBe(cell);
+    for (const cell of ['', 'D-56-14', '9/16 in', 'a=b', ' 1']) expect(guardCell(cell)).toBe(cell);
   });
 });
 
@@ -27,8 +35,8 @@ describe('plainCell', () => {
   it('gives back every trimmed printable text that was guarded', () => {
     const printable = fc.string({ unit: 'grapheme' }).map((text) => text.replace(/\p{Cc}/gu, '').trim());
     const starting = fc
-      .tuple(fc.constantFrom('', '=', '+', '-', '@', "'", "''"), printable)
-      .map(([a, b]) => (a + b).trim());
+      .array(fc.tuple(fc.constantFrom('', '=', '+', '-', '@', "'", "''", ';', '; ', ";'"), printable))
+      .map((pieces) => pieces.flat().join('').trim());
     fc.assert(
       fc.property(starting, (text) => {
         expect(plainCell(guardCell(text))).toBe(text);

@@ -1,3 +1,4 @@
+import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '@/app/_import/read-csv';
@@ -20,7 +21,41 @@ describe('csvText', () => {
   });
 
   it('guards what a spreadsheet would take for a formula, and quotes what it might split', () => {
-    expect(csvLine(['=HYPERLINK("x")', 'a;=1'])).toBe('"\'=HYPERLINK(""x"")","a;=1"\r\n');
+    expect(csvLine(['=HYPERLINK("x")', 'a;=1'])).toBe('"\'=HYPERLINK(""x"")","a;\'=1"\r\n');
+  });
+
+  // source: published. OWASP, CSV injection. Parted at the commas it was written with, or at semicolons or tabs as programs in
+  // other countries do, no cell of a file begins with a sign that makes a formula.
+  it('holds no formula, at whatever sign a program parts its cells', () => {
+    const piece = fc.constantFrom(
+      '=',
+      '+',
+      '-',
+      '@',
+      '＝',
+      '"',
+      "'",
+      ';',
+      ',',
+      '\t',
+      '\n',
+      '\r',
+      ' ',
+      'a',
+      '1',
+    );
+    const cell = fc.array(piece, { maxLength: 8 }).map((pieces) => pieces.join(''));
+    fc.assert(
+      fc.property(fc.array(cell, { minLength: 1, maxLength: 4 }), (cells) => {
+        const [header, ...rows] = csvText(['a'], [cells]).split('\r\n');
+        expect(header).toBe('\uFEFFa');
+        const line = rows.join('\r\n');
+        const asWritten: string[][] = parse(line, { delimiter: ',' });
+        const asOthersRead = line.split(/[;\t\r\n]/).map((text) => text.replace(/^\s*"|"\s*$/g, ''));
+        for (const text of [...asWritten.flat(), ...asOthersRead]) expect(text).not.toMatch(/^\s?[=+@＝-]/);
+      }),
+      { numRuns: 2000 },
+    );
   });
 
   it('is read back cell by cell by an independent reader', () => {

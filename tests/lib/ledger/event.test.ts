@@ -16,6 +16,7 @@ it('every kind of entry is about one kind of subject', () => {
       'belief',
       'costs',
       'reading-settings',
+      'gauge-settings',
       'fluid-lot',
       'job',
       'order',

@@ -86,6 +86,7 @@ describe('a recall', () => {
     expect(must(evolveRecall(closed, more(two)))).toMatchObject({
       status: 'open',
       closedAtMs: null,
+      closedOnDay: null,
       suspects: two,
     });
     expect(sentence(evolveRecall(fold(open(two)), more(two)))).toMatch(/already belong/);

@@ -20,7 +20,7 @@ it('is opened once and read as often as one likes', () => {
     openedOnDay: '2026-03-02',
     levelMl: 120,
   });
-  expect(sentence(fluidOpened(open, opened, opening))).toBe('T-1 was already opened on 2026-03-02.');
+  expect(sentence(fluidOpened(open, opened, opening))).toBe('T-1 was already opened on 2 Mar 2026.');
 });
 
 it('a die is no fluid, and a lost bottle cannot be read', () => {
