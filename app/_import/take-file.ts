@@ -1,6 +1,5 @@
 import 'server-only';
 import { setImmediate as nextTurn } from 'node:timers/promises';
-import { nowMs } from '@/app/_server/clock';
 import { wakeFigures } from '@/app/_server/outlook';
 import { refusalResponse } from '@/app/_server/refusal-response';
 import { currentActor } from '@/app/_server/session';
@@ -8,6 +7,7 @@ import { shopDb, shopName } from '@/db/client';
 import type { ImportCheck, ImportRefusal } from '@/db/commands/import-file';
 import type { Env } from '@/db/ledger/ledger';
 import type { Db } from '@/db/open';
+import { wallClock } from '@/db/wall-clock';
 import { type Permit, permit } from '@/lib/access/permit';
 import { IMPORT_KINDS } from '@/lib/import/column';
 import { FILE_BYTES_MAX } from '@/lib/import/decode-text';
@@ -48,7 +48,7 @@ export async function takeFile(request: Request, decide: Decide): Promise<Respon
         code: 'shop',
         sentence: 'Another shop was opened meanwhile: check this file again.',
       };
-    const decided = decide(shopDb(), leave.value, file.value, { nowMs: nowMs() });
+    const decided = decide(shopDb(), leave.value, file.value, wallClock());
     if (decided.ok) wakeFigures();
     return decided.ok ? { step: 'done', check: decided.value } : refusedLine(decided.refusal);
   });

@@ -5,10 +5,10 @@ import { shopDb, shopName } from '@/db/client';
 import { ShopFileGoneError } from '@/db/file-mark';
 import type { Env } from '@/db/ledger/ledger';
 import type { Db } from '@/db/open';
+import { wallClock } from '@/db/wall-clock';
 import type { Action, Permit } from '@/lib/access/permit';
 import { permit } from '@/lib/access/permit';
 import { type Refusal, type Result, refuse } from '@/lib/result';
-import { nowMs, utcOffsetMinutes } from './clock';
 import { text } from './form-fields';
 import { mendOf } from './mend';
 import { wakeFigures } from './outlook';
@@ -41,14 +41,9 @@ export async function act<A extends Action, S extends z.ZodType, T>(
   if (wrongShop !== undefined) return { ok: false, state: refusedState(wrongShop, typed) };
   const leave = permit(await currentActor(), door.action);
   if (!leave.ok) return { ok: false, state: refusedState(leave.refusal, typed) };
-  const result = door.command(shopDb(), leave.value, parsed.data, envNow());
+  const result = door.command(shopDb(), leave.value, parsed.data, wallClock());
   if (result.ok) wakeFigures();
   return result.ok ? result : { ok: false, state: refusedState(result.refusal, typed) };
-}
-
-function envNow(): Env {
-  const atMs = nowMs();
-  return { nowMs: atMs, utcOffsetMinutes: utcOffsetMinutes(atMs) };
 }
 
 /** Why nothing can be entered in the shop being served, whoever asks: its file is gone, or the page showed another shop. */
@@ -77,10 +72,12 @@ export function refusedState(refusal: Refusal, typed: FormData): FormState {
   return mend === undefined ? refused : { ...refused, mend };
 }
 
+/** What several fields sent under one name belongs to none of them: it is not given back. */
 function typedValues(form: FormData): Record<string, string> {
   const values: Record<string, string> = {};
   for (const [name, value] of form) {
-    if (typeof value === 'string' && !name.startsWith('$ACTION')) values[name] = value;
+    const isOnce = form.getAll(name).length === 1;
+    if (typeof value === 'string' && isOnce && !name.startsWith('$ACTION')) values[name] = value;
   }
   return values;
 }

@@ -1,14 +1,10 @@
 import 'server-only';
+import { utcOffsetMinutes, wallClock } from '@/db/wall-clock';
 import { dayOfMs } from '@/lib/calendar';
 
 /** The server's clock, the only one that puts entries in order. */
 export function nowMs(): number {
-  return Date.now();
-}
-
-/** Minutes by which the shop's wall clock is ahead of UTC: the shop is where its server is. */
-export function utcOffsetMinutes(atMs: number): number {
-  return -new Date(atMs).getTimezoneOffset();
+  return wallClock().nowMs;
 }
 
 /** The shop's calendar day at a moment. */

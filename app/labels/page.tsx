@@ -1,13 +1,13 @@
 import type { Metadata } from 'next';
 import { listWords } from '@/app/_shared/format';
 import { Breadcrumb, EmptyState, Notice, Panel, TitleBlock } from '@/app/_shared/ui';
+import { PrintButton } from '@/app/_shared/ui/print-button';
 import { shopDb } from '@/db/client';
 import { FineCodeNote } from './_parts/fine-code-note';
 import { LabelForm } from './_parts/label-form';
 import { labelQuestion } from './_parts/label-question';
 import { LabelSheets } from './_parts/label-sheets';
 import { labelsFor } from './_parts/labels-for';
-import { PrintButton } from './_parts/print-button';
 import './labels.css';
 
 export const dynamic = 'force-dynamic';
@@ -34,7 +34,12 @@ export default async function LabelsPage({ searchParams }: PageProps<'/labels'>)
         {labels.length === 0 ? (
           <EmptyState title="No labels yet">Scan or tick the tools that need one.</EmptyState>
         ) : (
-          <PrintButton />
+          <div className="stack-tight">
+            <div>
+              <PrintButton tone="primary" />
+            </div>
+            <p className="fine">Print at 100 %, without margins and without fitting to the page.</p>
+          </div>
         )}
         <FineCodeNote question={question} labels={labels} />
       </div>

@@ -138,3 +138,11 @@ it('refusedState puts back what was typed and nothing else', () => {
     values: { ends: '4', heat: ' H1 ' },
   });
 });
+
+// source: hand. Two fields of one name would both be filled with the last of them.
+it('refusedState gives nothing back of a name that several fields sent', () => {
+  const form = typed();
+  for (const gauge of ['G-56-GO-1', 'G-56-NG-1']) form.append('gaugeId', gauge);
+  expect(refusedState({ code: 'x', sentence: 'No.' }, form)).toMatchObject({ values: { ends: '4' } });
+  expect(refusedState({ code: 'x', sentence: 'No.' }, form)).not.toHaveProperty('values.gaugeId');
+});

@@ -1,7 +1,7 @@
 import { renderToStaticMarkup as html } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { TubeEnd } from '@/app/_shared/drawing/tube-end';
-import { isUnder, NAV } from '@/app/_shared/shell/nav';
+import { isLit, NAV } from '@/app/_shared/shell/nav';
 import { parseTheme } from '@/app/_shared/shell/theme';
 import { Choice } from '@/app/_shared/ui/choice';
 import { Field, NumberField, Select } from '@/app/_shared/ui/field';
@@ -10,7 +10,7 @@ import { LifeBand, lifeSentence } from '@/app/_shared/ui/life-band';
 import { MARK_SHAPE } from '@/app/_shared/ui/mark-shapes';
 import { FormMessage } from '@/app/_shared/ui/message';
 import { Notice } from '@/app/_shared/ui/notice';
-import { DieMark, StateMark, VerdictMark } from '@/app/_shared/ui/state-mark';
+import { ComingMark, DieMark, StateMark, VerdictMark } from '@/app/_shared/ui/state-mark';
 import { Table } from '@/app/_shared/ui/table';
 import { TOOL_STATE_LABEL, TOOL_STATES } from '@/lib/shop/vocabulary';
 
@@ -73,6 +73,12 @@ describe('marks', () => {
     expect(new Set(shapes).size).toBe(TOOL_STATES.length);
     for (const state of TOOL_STATES)
       expect(spoken(html(<StateMark state={state} />))).toBe(TOOL_STATE_LABEL[state]);
+  });
+  it('has one shape for every state and answer, and one for what is on its way', () => {
+    const shapes = Object.values(MARK_SHAPE).map((shape) => html(<g>{shape}</g>));
+    expect(new Set(shapes).size).toBe(shapes.length);
+    expect(spoken(html(<ComingMark />))).toBe('coming');
+    expect(spoken(html(<ComingMark>coming back</ComingMark>))).toBe('coming back');
   });
   it('is red only when it is told to be the alarm', () => {
     expect(html(<VerdictMark verdict="cannot-make-now" />)).not.toContain('alarm');
@@ -176,11 +182,15 @@ describe('tables, notices, navigation, theme', () => {
     expect(spoken(html(<Notice level="caution" title="Sharp." />))).toContain('CAUTION');
   });
   it('knows which page belongs under which tab', () => {
-    expect(NAV.filter((item) => isUnder('/tools/D-38-11', item.href)).map((item) => item.label)).toEqual([
-      'Tools',
+    const lit = (pathname: string) => NAV.filter((item) => isLit(pathname, item)).map(({ label }) => label);
+    expect(lit('/tools/D-38-11')).toEqual(['Tools']);
+    expect(lit('/')).toEqual(['Today']);
+    expect(lit('/toolshed')).toEqual([]);
+    expect(['/recalls/CG-38-1.R1', '/accept', '/calendar'].map(lit)).toEqual([
+      ['Gauges'],
+      ['Bench'],
+      ['Plan'],
     ]);
-    expect(NAV.filter((item) => isUnder('/', item.href)).map((item) => item.label)).toEqual(['Today']);
-    expect(isUnder('/toolshed', '/tools')).toBe(false);
   });
   it('follows the device for any theme that it does not know', () => {
     expect([parseTheme('dark'), parseTheme('sepia'), parseTheme(undefined)]).toEqual([

@@ -4,8 +4,8 @@
  * When things are due, as bands along the days from today: the line is the 10–90 % band, the dot the middle. A band that is
  * open to the right ends at the edge. Takes ready figures and computes nothing; the page gives them in a table.
  */
-import { Bar, CartesianGrid, ComposedChart, ResponsiveContainer, Scatter, XAxis, YAxis } from 'recharts';
-import styles from './chart.module.css';
+import { Bar, CartesianGrid, ComposedChart, Scatter, XAxis, YAxis } from 'recharts';
+import { AXIS, BAND, ChartFrame, GRID } from './chart-frame';
 
 interface BandRow {
   readonly label: string;
@@ -23,7 +23,6 @@ interface Props {
 }
 
 const ROW_PX = 30;
-const AXIS = { stroke: 'var(--ink-3)', fontSize: 13, tickLine: false } as const;
 
 export function DayBandChart({ title, summary, rows, ticks }: Props) {
   const last = ticks.at(-1)?.days ?? 1;
@@ -34,48 +33,33 @@ export function DayBandChart({ title, summary, rows, ticks }: Props) {
     mid: midDays,
   }));
   return (
-    <figure className={styles.chart}>
-      <figcaption>
-        <strong>{title}</strong>
-        <span className={styles.summary}>{summary}</span>
-      </figcaption>
-      <div style={{ height: rows.length * ROW_PX + 40 }} aria-hidden="true">
-        <ResponsiveContainer width="100%" height="100%">
-          <ComposedChart
-            layout="vertical"
-            data={data}
-            margin={{ top: 4, right: 24, bottom: 0, left: 8 }}
-            accessibilityLayer={false}
-          >
-            <CartesianGrid stroke="var(--line)" strokeWidth={0.75} horizontal={false} />
-            <XAxis
-              {...AXIS}
-              type="number"
-              domain={[0, last]}
-              ticks={ticks.map(({ days }) => days)}
-              tickFormatter={(days: number) => labels.get(days) ?? ''}
-            />
-            <YAxis {...AXIS} type="category" dataKey="label" width={76} axisLine={false} interval={0} />
-            <Bar
-              dataKey="band"
-              barSize={12}
-              fill="var(--steel-pale)"
-              stroke="var(--line-strong)"
-              strokeWidth={0.75}
-              isAnimationActive={false}
-            />
-            <Scatter dataKey="mid" fill="var(--ink)" isAnimationActive={false} />
-          </ComposedChart>
-        </ResponsiveContainer>
-      </div>
-      <p className={styles.key}>
-        <span>
-          <span className={styles.keyMark} aria-hidden="true" /> as likely before as after
-        </span>
-        <span>
-          <span className={styles.keyBand} aria-hidden="true" /> four times in five within
-        </span>
-      </p>
-    </figure>
+    <ChartFrame
+      title={title}
+      summary={summary}
+      shape={{ heightPx: rows.length * ROW_PX + 40 }}
+      keys={[
+        { mark: 'mark', words: 'as likely before as after' },
+        { mark: 'band', words: 'four times in five within' },
+      ]}
+    >
+      <ComposedChart
+        layout="vertical"
+        data={data}
+        margin={{ top: 4, right: 24, bottom: 0, left: 8 }}
+        accessibilityLayer={false}
+      >
+        <CartesianGrid {...GRID} horizontal={false} />
+        <XAxis
+          {...AXIS}
+          type="number"
+          domain={[0, last]}
+          ticks={ticks.map(({ days }) => days)}
+          tickFormatter={(days: number) => labels.get(days) ?? ''}
+        />
+        <YAxis {...AXIS} type="category" dataKey="label" width={76} axisLine={false} interval={0} />
+        <Bar dataKey="band" barSize={12} {...BAND} />
+        <Scatter dataKey="mid" fill="var(--ink)" isAnimationActive={false} />
+      </ComposedChart>
+    </ChartFrame>
   );
 }

@@ -4,19 +4,10 @@
  * Share of edges still cutting against ends: the model's band with its middle line, and the shop's own edges as steps.
  * Takes ready series and computes nothing. The figures stand in tables behind "Figures".
  */
-import {
-  Area,
-  CartesianGrid,
-  ComposedChart,
-  Line,
-  ResponsiveContainer,
-  Scatter,
-  XAxis,
-  YAxis,
-} from 'recharts';
+import { Area, CartesianGrid, ComposedChart, Line, Scatter, XAxis, YAxis } from 'recharts';
 import { percent, share, whole } from '../format';
 import { Table } from '../ui/table';
-import styles from './chart.module.css';
+import { AXIS, BAND, ChartFrame, DASHED, GRID } from './chart-frame';
 
 interface ModelPoint {
   readonly ends: number;
@@ -42,7 +33,6 @@ interface Props {
 }
 
 const MOST_TICKS = 7;
-const AXIS = { stroke: 'var(--ink-3)', fontSize: 13, tickLine: false } as const;
 
 export function WearCurveChart({ title, summary, model, log, endsLabel }: Props) {
   const band = model.map(({ ends, median, low, high }) => ({ ends, median, band: [low, high] }));
@@ -51,103 +41,77 @@ export function WearCurveChart({ title, summary, model, log, endsLabel }: Props)
   const every = Math.ceil(model.length / MOST_TICKS);
   const ticks = model.filter((_, at) => at % every === 0).map(({ ends }) => ends);
   return (
-    <figure className={styles.chart}>
-      <figcaption>
-        <strong>{title}</strong>
-        <span className={styles.summary}>{summary}</span>
-      </figcaption>
-      <p className={styles.axis}>Share still cutting</p>
-      <div className={styles.plot} aria-hidden="true">
-        <ResponsiveContainer width="100%" height="100%">
-          <ComposedChart margin={{ top: 18, right: 14, bottom: 0, left: -12 }} accessibilityLayer={false}>
-            <CartesianGrid stroke="var(--line)" strokeWidth={0.75} vertical={false} />
-            <XAxis
-              {...AXIS}
-              dataKey="ends"
-              type="number"
-              domain={[0, far]}
-              ticks={ticks}
-              tickFormatter={whole}
-            />
-            <YAxis
-              {...AXIS}
-              axisLine={false}
-              domain={[0, 1]}
-              tickFormatter={(y) => `${Math.round(y * 100)}%`}
-            />
-            <Area
-              data={band}
-              dataKey="band"
-              stroke="var(--line-strong)"
-              strokeWidth={0.75}
-              fill="var(--steel-pale)"
-              fillOpacity={1}
-              isAnimationActive={false}
-            />
-            <Line
-              data={band}
-              dataKey="median"
-              stroke="var(--ink-3)"
-              strokeWidth={2}
-              strokeDasharray="7 4"
-              dot={false}
-              isAnimationActive={false}
-            />
-            <Line
-              data={steps}
-              dataKey="share"
-              type="stepAfter"
-              stroke="var(--ink)"
-              strokeWidth={2}
-              dot={false}
-              isAnimationActive={false}
-            />
-            <Scatter data={[...log]} dataKey="share" fill="var(--ink)" isAnimationActive={false} />
-          </ComposedChart>
-        </ResponsiveContainer>
-      </div>
-      <p className={styles.axisAlong}>{endsLabel}</p>
-      <p className={styles.key}>
-        <span>
-          <span className={styles.keySolid} aria-hidden="true" /> your own edges
-        </span>
-        <span>
-          <span className={styles.keyDashed} aria-hidden="true" /> as estimated
-        </span>
-        <span>
-          <span className={styles.keyBand} aria-hidden="true" /> how well that is known, four times in five
-        </span>
-      </p>
-      <details className={`${styles.figures} no-print`}>
-        <summary>Figures</summary>
-        <Table
-          caption={`${title}, as estimated`}
-          captionShown
-          phone="scroll"
-          rows={model}
-          rowKey={({ ends }) => String(ends)}
-          columns={[
-            { key: 'ends', header: endsLabel, lead: true, numeric: true, cell: ({ ends }) => whole(ends) },
-            { key: 'mid', header: 'still cutting', numeric: true, cell: ({ median }) => percent(median) },
-            { key: 'low', header: 'low', numeric: true, cell: ({ low }) => percent(low) },
-            { key: 'high', header: 'high', numeric: true, cell: ({ high }) => percent(high) },
-          ]}
+    <ChartFrame
+      title={title}
+      summary={summary}
+      up="Share still cutting"
+      along={endsLabel}
+      keys={[
+        { mark: 'solid', words: 'your own edges' },
+        { mark: 'dashed', words: 'as estimated' },
+        { mark: 'band', words: 'how well that is known, four times in five' },
+      ]}
+      figures={<Figures {...{ title, model, log, endsLabel }} />}
+    >
+      <ComposedChart margin={{ top: 18, right: 14, bottom: 0, left: -12 }} accessibilityLayer={false}>
+        <CartesianGrid {...GRID} vertical={false} />
+        <XAxis {...AXIS} dataKey="ends" type="number" domain={[0, far]} ticks={ticks} tickFormatter={whole} />
+        <YAxis {...AXIS} axisLine={false} domain={[0, 1]} tickFormatter={(y) => `${Math.round(y * 100)}%`} />
+        <Area data={band} dataKey="band" {...BAND} />
+        <Line
+          data={band}
+          dataKey="median"
+          stroke="var(--ink-3)"
+          strokeWidth={2}
+          {...DASHED}
+          dot={false}
+          isAnimationActive={false}
         />
-        <Table
-          caption="Your own edges"
-          captionShown
-          phone="scroll"
-          rows={log}
-          rowKey={({ ends }) => String(ends)}
-          empty={<p>No edge of this part has worn out yet.</p>}
-          columns={[
-            { key: 'ends', header: endsLabel, lead: true, numeric: true, cell: ({ ends }) => whole(ends) },
-            { key: 'worn', header: 'worn out here', numeric: true, cell: ({ worn }) => worn },
-            { key: 'risk', header: 'of so many', numeric: true, cell: ({ atRisk }) => atRisk },
-            { key: 'left', header: 'still cutting', numeric: true, cell: (row) => share(row.share, 1) },
-          ]}
+        <Line
+          data={steps}
+          dataKey="share"
+          type="stepAfter"
+          stroke="var(--ink)"
+          strokeWidth={2}
+          dot={false}
+          isAnimationActive={false}
         />
-      </details>
-    </figure>
+        <Scatter data={[...log]} dataKey="share" fill="var(--ink)" isAnimationActive={false} />
+      </ComposedChart>
+    </ChartFrame>
+  );
+}
+
+function Figures({ title, model, log, endsLabel }: Omit<Props, 'summary'>) {
+  return (
+    <>
+      <Table
+        caption={`${title}, as estimated`}
+        captionShown
+        phone="scroll"
+        rows={model}
+        rowKey={({ ends }) => String(ends)}
+        columns={[
+          { key: 'ends', header: endsLabel, lead: true, numeric: true, cell: ({ ends }) => whole(ends) },
+          { key: 'mid', header: 'still cutting', numeric: true, cell: ({ median }) => percent(median) },
+          { key: 'low', header: 'low', numeric: true, cell: ({ low }) => percent(low) },
+          { key: 'high', header: 'high', numeric: true, cell: ({ high }) => percent(high) },
+        ]}
+      />
+      <Table
+        caption="Your own edges"
+        captionShown
+        phone="scroll"
+        rows={log}
+        rowKey={({ ends }) => String(ends)}
+        empty={<p>No edge of this part has worn out yet.</p>}
+        columns={[
+          { key: 'ends', header: endsLabel, lead: true, numeric: true, cell: ({ ends }) => whole(ends) },
+          { key: 'worn', header: 'worn out here', numeric: true, cell: ({ worn }) => worn },
+          { key: 'risk', header: 'of so many', numeric: true, cell: ({ atRisk }) => atRisk },
+          { key: 'left', header: 'still cutting', numeric: true, cell: (row) => share(row.share, 1) },
+        ]}
+      />
+    </>
   );
 }

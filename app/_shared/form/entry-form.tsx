@@ -1,23 +1,26 @@
 'use client';
 
 /**
- * <EntryForm action={logCutAction} stamp={newStamp()}>{(state) => <>…fields… <SubmitButton>Log</SubmitButton></>}</EntryForm>
+ * <EntryForm action={logCutAction} stamp={newStamp()}>…fields… <SubmitButton>Log</SubmitButton></EntryForm>
  *
  * A form that makes one entry of the ledger. It carries the entry's ID, made on the device, so that sending it twice
  * counts once, and the device's clock. Shows the refusal or what was done, with an Undo for ten seconds where the entry can be
- * taken back. Works without script: then the ID from the page is used.
+ * taken back. Works without script: then the ID from the page is used. The fields in it (ui/field.tsx, ui/choice.tsx) keep what
+ * was typed and show their own errors; children given as `(state) => …` see the last sending themselves.
  */
 import { type ReactNode, useActionState, useEffect, useRef } from 'react';
 import { FormMessage } from '../ui/message';
 import { SubmitButton } from '../ui/submit-button';
 import { newDeviceId } from './device-id';
+import type { EntryStamp } from './entry-stamp';
 import { type FormState, FRESH } from './form-state';
+import { LastSending } from './given-back';
 import { UndoButton } from './undo-button';
 
 interface EntryFormProps {
   readonly action: (state: FormState, form: FormData) => Promise<FormState>;
-  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number; readonly shop?: string };
-  readonly children: (state: FormState, pending: boolean) => ReactNode;
+  readonly stamp: EntryStamp;
+  readonly children: ReactNode | ((state: FormState, pending: boolean) => ReactNode);
   readonly className?: string;
   readonly label?: string;
 }
@@ -43,7 +46,9 @@ export function EntryForm({ action, stamp, children, className = 'stack', label 
       <input ref={idField} type="hidden" name="entryId" defaultValue={stamp.entryId} />
       <input ref={clockField} type="hidden" name="deviceAtMs" defaultValue={stamp.deviceAtMs} />
       <input type="hidden" name="shop" defaultValue={stamp.shop} />
-      {children(state, pending)}
+      <LastSending value={state}>
+        {typeof children === 'function' ? children(state, pending) : children}
+      </LastSending>
       {state.status === 'refused' ? <FormMessage tone="refusal">{state.sentence}</FormMessage> : null}
       {state.status === 'refused' && state.mend ? (
         <div>

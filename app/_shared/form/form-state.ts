@@ -19,9 +19,9 @@ export type FormState =
 
 export const FRESH: FormState = { status: 'fresh' };
 
-/** What was typed into a field of a refused form, or the default. */
+/** What was typed into a field of a refused form; the default where the field was not in what was sent. */
 export function typedOr(state: FormState, name: string, otherwise: string): string {
-  return state.status === 'refused' ? (state.values[name] ?? '') : otherwise;
+  return state.status === 'refused' ? (state.values[name] ?? otherwise) : otherwise;
 }
 
 /** The sentence that belongs to a field of a refused form. */

@@ -2,21 +2,16 @@
 
 import { Field, NumberField } from '@/app/_shared/ui';
 import type { AcceptanceRule } from '@/lib/shop/acceptance-rule';
-import { type FormState, fieldError, typedOr } from './form-state';
 
 /** The fields of an acceptance rule: how far NOT GO may run on, exposed threads, and whose rule it is. */
 export function RuleFields({
-  state,
   rule,
   otherwise,
 }: {
-  readonly state: FormState;
   readonly rule: AcceptanceRule | undefined;
   /** What holds where nothing is written here, in words. */
   readonly otherwise: string;
 }) {
-  const kept = (name: string, value: number | null | undefined) =>
-    typedOr(state, name, value === null || value === undefined ? '' : String(value));
   return (
     <div className="columns">
       <NumberField
@@ -26,8 +21,8 @@ export function RuleFields({
         unit="turns"
         hint={otherwise}
         optional
-        defaultValue={kept('notGoTurnsMax', rule?.notGoTurnsMax)}
-        error={fieldError(state, 'acceptanceRule.notGoTurnsMax')}
+        defaultValue={rule?.notGoTurnsMax ?? ''}
+        answers="acceptanceRule.notGoTurnsMax"
       />
       <Field
         name="ruleWhose"
@@ -35,8 +30,8 @@ export function RuleFields({
         hint="Drawing, specification or standard"
         optional
         maxLength={120}
-        defaultValue={typedOr(state, 'ruleWhose', rule?.whose ?? '')}
-        error={fieldError(state, 'acceptanceRule.whose')}
+        defaultValue={rule?.whose ?? ''}
+        answers="acceptanceRule.whose"
       />
       <NumberField
         name="exposedThreadsMin"
@@ -44,16 +39,16 @@ export function RuleFields({
         entry="decimal"
         hint="Between collar and cone: 1 to 2 is usual"
         optional
-        defaultValue={kept('exposedThreadsMin', rule?.exposedThreadsMin)}
-        error={fieldError(state, 'acceptanceRule.exposedThreadsMin')}
+        defaultValue={rule?.exposedThreadsMin ?? ''}
+        answers="acceptanceRule.exposedThreadsMin"
       />
       <NumberField
         name="exposedThreadsMax"
         label="At most"
         entry="decimal"
         optional
-        defaultValue={kept('exposedThreadsMax', rule?.exposedThreadsMax)}
-        error={fieldError(state, 'acceptanceRule.exposedThreadsMax')}
+        defaultValue={rule?.exposedThreadsMax ?? ''}
+        answers="acceptanceRule.exposedThreadsMax"
       />
     </div>
   );

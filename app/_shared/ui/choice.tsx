@@ -1,5 +1,11 @@
-/** <Choice>: a few answers as large tiles instead of a drop-down. Radio buttons underneath, so it works without script. */
+'use client';
+
+/**
+ * <Choice>: a few answers as large tiles instead of a drop-down. Radio buttons underneath, so it works without script. Inside
+ * an EntryForm it gives back what was chosen and shows its own error, as the parts of field.tsx do.
+ */
 import type { ReactNode } from 'react';
+import { useGivenBack } from '../form/given-back';
 import styles from './choice.module.css';
 import { FieldError } from './field-frame';
 
@@ -18,6 +24,7 @@ interface ChoiceProps {
   readonly options: readonly ChoiceOption[];
   readonly defaultValue?: string | undefined;
   readonly hint?: ReactNode;
+  readonly answers?: string | readonly string[] | undefined;
   readonly error?: string | undefined;
   readonly id?: string;
   readonly required?: boolean;
@@ -29,10 +36,13 @@ export function Choice({
   options,
   defaultValue,
   hint,
-  error,
+  answers,
+  error: told,
   id = `f-${name}`,
   required,
 }: ChoiceProps) {
+  const given = useGivenBack({ name, start: defaultValue, answers });
+  const error = told ?? given.error;
   const described = [error ? `${id}-error` : '', hint ? `${id}-hint` : ''].filter(Boolean).join(' ');
   return (
     <fieldset className={styles.choice} id={id} aria-describedby={described || undefined}>
@@ -49,7 +59,7 @@ export function Choice({
               type="radio"
               name={name}
               value={option.value}
-              defaultChecked={option.value === defaultValue}
+              defaultChecked={option.value === given.start}
               disabled={option.disabled}
               required={required}
             />

@@ -35,7 +35,8 @@
  *   WearCurveChart, ReliabilityChart (client; import them from '@/app/_shared/charts/…', so that pages without a chart
  *                  carry none): ready series in, nothing computed; the figures also stand in a table
  *
- * FORMS (work without script; after a refusal hand the typed values back as defaultValue)
+ * FORMS (work without script; inside an EntryForm each part gives back what was typed and shows its own error: `answers` names
+ *   the fields of a refusal that are answered there besides its own name)
  *   Field        { name, label, hint?, error?, optional?, id?, ...input props }
  *   TextArea     { name, label, hint?, error?, optional?, id?, ...textarea props }
  *   Select       { name, label, options: { value, label, disabled? }[], placeholder?, hint?, error?, optional?, ... }

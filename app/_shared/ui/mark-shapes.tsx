@@ -5,6 +5,7 @@
  *   regrind         the tool under a grinding wheel    calibration   a graduated scale with a pointer
  *   quarantined     a hatched square: fenced off       scrapped      struck through
  *   lost            only the outline is left
+ *   coming          an arrow into the empty slot
  * Verdicts are solid figures: a closed ring, a half-filled lozenge, a barred square. Die verdicts are directions:
  * one arrow on, an arrow with a second behind it, two arrows that change places.
  */
@@ -12,7 +13,7 @@ import type { ReactNode } from 'react';
 import type { Verdict } from '@/lib/capability/line-verdict';
 import type { ToolState } from '@/lib/shop/vocabulary';
 
-export type MarkShape = ToolState | Verdict | 'go' | 'go-with-standby' | 'swap';
+export type MarkShape = ToolState | Verdict | 'coming' | 'go' | 'go-with-standby' | 'swap';
 
 const pen = { fill: 'none', stroke: 'currentColor', strokeWidth: 1.75, strokeLinejoin: 'round' } as const;
 const fine = { ...pen, strokeWidth: 1.25 } as const;
@@ -59,6 +60,13 @@ export const MARK_SHAPE: Record<MarkShape, ReactNode> = {
     </>
   ),
   lost: <circle {...pen} cx="10" cy="10" r="7" strokeDasharray="3.2 4.13" />,
+  coming: (
+    <>
+      <path {...pen} d={SLOT} />
+      <path {...pen} d="M10 1.5v7" />
+      <path {...solid} d="M5.8 7.8h8.4L10 13.6Z" />
+    </>
+  ),
   'can-make': (
     <>
       <circle {...pen} cx="10" cy="10" r="7.4" />

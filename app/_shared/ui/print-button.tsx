@@ -1,11 +1,11 @@
 'use client';
 
-/** <PrintButton />: opens the browser's own printing. Without script the browser's menu does the same. */
-import { Button } from './button';
+/** <PrintButton tone? />: opens the browser's own printing. Without script the browser's menu does the same. */
+import { Button, type ButtonTone } from './button';
 
-export function PrintButton() {
+export function PrintButton({ tone = 'quiet' }: { readonly tone?: ButtonTone }) {
   return (
-    <Button type="button" onClick={() => window.print()}>
+    <Button tone={tone} onClick={() => window.print()}>
       Print
     </Button>
   );

@@ -1,6 +1,7 @@
 /**
  * <StateMark state="issued" />                 where a tool stands: shape + word + colour
  * <VerdictMark verdict="at-risk" alarm? />     can the shop make this line
+ * <ComingMark />                               not here today, here in time
  * <DieMark verdict="swap" alarm? />            will this die finish the job
  *
  * `alarm` turns the mark into the one red thing of the screen: give it to the costliest item only, and to nothing else.
@@ -60,6 +61,15 @@ export function VerdictMark({
   return (
     <Mark shape={verdict} tone={tone} size={size} alarm={alarm}>
       {children ?? word}
+    </Mark>
+  );
+}
+
+/** Not here today, and here in time as far as is known. */
+export function ComingMark({ size, children }: Common) {
+  return (
+    <Mark shape="coming" tone="plain" size={size}>
+      {children ?? 'coming'}
     </Mark>
   );
 }

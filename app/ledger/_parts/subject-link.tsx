@@ -51,6 +51,7 @@ const SUBJECT: Record<SubjectKind, (entry: EntryView, names: Names) => Subject> 
   costs: () => ({ href: '/plan/costs', said: 'costs' }),
   belief: () => ({ href: '/wear', said: 'wear' }),
   'reading-settings': () => ({ href: '/wear', said: 'inspection' }),
+  'gauge-settings': () => ({ href: '/setup#gauges', said: 'gauges' }),
   person: ({ subjectId }, names) => ({ said: names.person(subjectId) }),
   shop: () => ({ href: '/setup', said: 'the shop' }),
 };

@@ -1,4 +1,3 @@
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
 import { NumberField, type Option, Select } from '@/app/_shared/ui';
 import { DUTIES, DUTY_LABEL } from '@/lib/shop/duty';
 import type { Part } from '@/lib/shop/part';
@@ -12,11 +11,9 @@ const CHLORINATED = [
 
 /** What a cutting fluid may be used on, and how long it keeps. */
 export function FluidPart({
-  state,
   part,
   materials,
 }: {
-  readonly state: FormState;
   readonly part: Part | null;
   readonly materials: readonly Option[];
 }) {
@@ -50,23 +47,23 @@ export function FluidPart({
           name="chlorinated"
           label="Contains chlorinated paraffins"
           options={CHLORINATED}
-          defaultValue={typedOr(state, 'chlorinated', part?.chlorinated ?? 'unknown')}
+          defaultValue={part?.chlorinated ?? 'unknown'}
         />
         <NumberField
           name="openedLifeDays"
           label="Keeps, once opened"
           unit="days"
           optional
-          defaultValue={typedOr(state, 'openedLifeDays', shown(part?.openedLifeDays))}
-          error={fieldError(state, 'part.openedLifeDays')}
+          defaultValue={shown(part?.openedLifeDays)}
+          answers="part.openedLifeDays"
         />
         <NumberField
           name="shelfLifeDays"
           label="Keeps, closed"
           unit="days"
           optional
-          defaultValue={typedOr(state, 'shelfLifeDays', shown(part?.shelfLifeDays))}
-          error={fieldError(state, 'part.shelfLifeDays')}
+          defaultValue={shown(part?.shelfLifeDays)}
+          answers="part.shelfLifeDays"
         />
         <NumberField
           name="dropsPerMl"
@@ -75,8 +72,8 @@ export function FluidPart({
           entry="decimal"
           unit="drops"
           optional
-          defaultValue={typedOr(state, 'dropsPerMl', shown(part?.dropsPerMl))}
-          error={fieldError(state, 'part.dropsPerMl')}
+          defaultValue={shown(part?.dropsPerMl)}
+          answers="part.dropsPerMl"
         />
         <NumberField
           name="containerMl"
@@ -84,8 +81,8 @@ export function FluidPart({
           entry="decimal"
           unit="mL"
           optional
-          defaultValue={typedOr(state, 'containerMl', shown(part?.containerMl))}
-          error={fieldError(state, 'part.containerMl')}
+          defaultValue={shown(part?.containerMl)}
+          answers="part.containerMl"
         />
       </div>
     </>

@@ -1,4 +1,4 @@
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { useLastSending } from '@/app/_shared/form/given-back';
 import { Field, NumberField, Select } from '@/app/_shared/ui';
 import type { Offer } from '@/lib/shop/offer';
 import type { Part } from '@/lib/shop/part';
@@ -12,36 +12,24 @@ const BREAK_KINDS = [
 type Terms = Pick<Part, 'packSize' | 'minQuantity' | 'breakKind' | 'priceBreaks'>;
 
 /** How the first supplier sells the part, and who else sells it. */
-export function OfferFields({ state, part }: { readonly state: FormState; readonly part: Part | null }) {
+export function OfferFields({ part }: { readonly part: Part | null }) {
+  const isRefused = useLastSending().status === 'refused';
   const others = part?.offers ?? [];
-  const open = others.length > 0 || (part?.priceBreaks ?? []).length > 0 || state.status === 'refused';
+  const open = others.length > 0 || (part?.priceBreaks ?? []).length > 0 || isRefused;
   return (
     <details open={open}>
       <summary>Packs, price breaks, other suppliers</summary>
       <div className="stack">
-        <TermFields state={state} prefix="" terms={part} />
+        <TermFields prefix="" terms={part} />
         {Array.from({ length: OTHER_SUPPLIERS }, (_, at) => (
-          <OtherSupplier
-            key={others[at]?.supplier ?? `none-${String(at)}`}
-            state={state}
-            at={at}
-            offer={others[at]}
-          />
+          <OtherSupplier key={others[at]?.supplier ?? `none-${String(at)}`} at={at} offer={others[at]} />
         ))}
       </div>
     </details>
   );
 }
 
-function OtherSupplier({
-  state,
-  at,
-  offer,
-}: {
-  readonly state: FormState;
-  readonly at: number;
-  readonly offer: Offer | undefined;
-}) {
+function OtherSupplier({ at, offer }: { readonly at: number; readonly offer: Offer | undefined }) {
   const prefix = `offer${at}.`;
   const shown = (value: number | null | undefined, share = 1) =>
     value === null || value === undefined ? '' : String(value / share);
@@ -55,8 +43,8 @@ function OtherSupplier({
             label="Supplier"
             optional
             maxLength={80}
-            defaultValue={typedOr(state, `${prefix}supplier`, offer?.supplier ?? '')}
-            error={fieldError(state, `part.offers.${at}.supplier`)}
+            defaultValue={offer?.supplier ?? ''}
+            answers={`part.offers.${at}.supplier`}
           />
           <NumberField
             name={`${prefix}price`}
@@ -64,33 +52,25 @@ function OtherSupplier({
             entry="decimal"
             unit="each"
             optional
-            defaultValue={typedOr(state, `${prefix}price`, shown(offer?.priceMinor, 100))}
-            error={fieldError(state, `part.offers.${at}.priceMinor`)}
+            defaultValue={shown(offer?.priceMinor, 100)}
+            answers={`part.offers.${at}.priceMinor`}
           />
           <NumberField
             name={`${prefix}leadTimeDays`}
             label="Lead time"
             unit="days"
             optional
-            defaultValue={typedOr(state, `${prefix}leadTimeDays`, shown(offer?.leadTimeDays))}
-            error={fieldError(state, `part.offers.${at}.leadTimeDays`)}
+            defaultValue={shown(offer?.leadTimeDays)}
+            answers={`part.offers.${at}.leadTimeDays`}
           />
         </div>
-        <TermFields state={state} prefix={prefix} terms={offer ?? null} />
+        <TermFields prefix={prefix} terms={offer ?? null} />
       </div>
     </fieldset>
   );
 }
 
-function TermFields({
-  state,
-  prefix,
-  terms,
-}: {
-  readonly state: FormState;
-  readonly prefix: string;
-  readonly terms: Terms | null;
-}) {
+function TermFields({ prefix, terms }: { readonly prefix: string; readonly terms: Terms | null }) {
   const at = /^offer(\d)\.$/.exec(prefix)?.[1];
   const path = at === undefined ? 'part.' : `part.offers.${at}.`;
   return (
@@ -100,16 +80,16 @@ function TermFields({
         label="Sold in packs of"
         unit="pieces"
         optional
-        defaultValue={typedOr(state, `${prefix}packSize`, String(terms?.packSize ?? 1))}
-        error={fieldError(state, `${path}packSize`)}
+        defaultValue={String(terms?.packSize ?? 1)}
+        answers={`${path}packSize`}
       />
       <NumberField
         name={`${prefix}minQuantity`}
         label="Least order"
         unit="pieces"
         optional
-        defaultValue={typedOr(state, `${prefix}minQuantity`, String(terms?.minQuantity ?? 1))}
-        error={fieldError(state, `${path}minQuantity`)}
+        defaultValue={String(terms?.minQuantity ?? 1)}
+        answers={`${path}minQuantity`}
       />
       <Field
         name={`${prefix}breaks`}
@@ -117,14 +97,14 @@ function TermFields({
         hint="As 5: 95, 10: 88.50"
         optional
         maxLength={120}
-        defaultValue={typedOr(state, `${prefix}breaks`, breaksText(terms?.priceBreaks ?? []))}
-        error={fieldError(state, `${path}priceBreaks`)}
+        defaultValue={breaksText(terms?.priceBreaks ?? [])}
+        answers={`${path}priceBreaks`}
       />
       <Select
         name={`${prefix}breakKind`}
         label="A break counts"
         options={BREAK_KINDS}
-        defaultValue={typedOr(state, `${prefix}breakKind`, terms?.breakKind ?? 'all-units')}
+        defaultValue={terms?.breakKind ?? 'all-units'}
       />
     </div>
   );

@@ -1,7 +1,8 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { HAND_OPTIONS, LENGTH_UNIT_OPTIONS } from '@/app/_shared/form/option-lists';
 import { Choice, Field, NumberField, Select, SubmitButton } from '@/app/_shared/ui';
 import { setConnectionAction } from '../actions';
 
@@ -28,121 +29,96 @@ export function ConnectionForm({
   stamp,
 }: {
   readonly draft: ConnectionDraft;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }) {
   return (
     <EntryForm action={setConnectionAction} stamp={stamp} label="Row of the size table">
-      {(state) => (
+      <input type="hidden" name="isNew" value={draft.isNew ? 'yes' : 'no'} />
+      {draft.isNew ? (
+        <div className="columns">
+          <Field
+            name="size"
+            label="Tube size, inches"
+            hint="A fraction such as 9/16"
+            required
+            maxLength={24}
+            defaultValue={draft.size}
+          />
+          <Choice
+            name="service"
+            legend="Service"
+            defaultValue={draft.service}
+            options={[
+              { value: 'medium', label: 'medium pressure' },
+              { value: 'high', label: 'high pressure' },
+            ]}
+          />
+        </div>
+      ) : (
         <>
-          <input type="hidden" name="isNew" value={draft.isNew ? 'yes' : 'no'} />
-          {draft.isNew ? (
-            <div className="columns">
-              <Field
-                name="size"
-                label="Tube size, inches"
-                hint="A fraction such as 9/16"
-                required
-                maxLength={24}
-                defaultValue={typedOr(state, 'size', draft.size)}
-                error={fieldError(state, 'size')}
-              />
-              <Choice
-                name="service"
-                legend="Service"
-                defaultValue={typedOr(state, 'service', draft.service)}
-                options={[
-                  { value: 'medium', label: 'medium pressure' },
-                  { value: 'high', label: 'high pressure' },
-                ]}
-              />
-            </div>
-          ) : (
-            <>
-              <input type="hidden" name="size" value={draft.size} />
-              <input type="hidden" name="service" value={draft.service} />
-            </>
-          )}
-          <div className="columns">
-            <NumberField
-              name="tpi"
-              label="Threads per inch"
-              entry="decimal"
-              unit="TPI"
-              required
-              defaultValue={typedOr(state, 'tpi', draft.tpi)}
-              error={fieldError(state, 'tpi')}
-            />
-            <Select
-              name="hand"
-              label="Hand"
-              defaultValue={typedOr(state, 'hand', draft.hand)}
-              options={[
-                { value: 'LH', label: 'LH, left hand' },
-                { value: 'RH', label: 'RH, right hand' },
-              ]}
-            />
-            <Field
-              name="threadClass"
-              label="Thread class"
-              maxLength={8}
-              defaultValue={typedOr(state, 'threadClass', draft.threadClass)}
-            />
-            <Select
-              name="unit"
-              label="Lengths here are in"
-              defaultValue={typedOr(state, 'unit', draft.unit)}
-              options={[
-                { value: 'in', label: 'inches' },
-                { value: 'mm', label: 'millimetres' },
-              ]}
-            />
-            <NumberField
-              name="threadLength"
-              label="Thread length"
-              entry="fraction"
-              required
-              defaultValue={typedOr(state, 'threadLength', draft.threadLength)}
-              error={fieldError(state, 'threadLength')}
-            />
-            <NumberField
-              name="nose"
-              label="Nose diameter (small end of the cone)"
-              entry="fraction"
-              required
-              defaultValue={typedOr(state, 'nose', draft.nose)}
-              error={fieldError(state, 'nose') ?? fieldError(state, 'noseMm')}
-            />
-            <NumberField
-              name="coneAngleDeg"
-              label="Cone, included angle"
-              entry="decimal"
-              unit="°"
-              required
-              defaultValue={typedOr(state, 'coneAngleDeg', draft.coneAngleDeg)}
-              error={fieldError(state, 'coneAngleDeg')}
-            />
-            <NumberField
-              name="notGoTurnsMax"
-              label="NOT GO may run on at most"
-              entry="decimal"
-              unit="turns"
-              hint="Left empty: no rule, so nobody may assume one"
-              defaultValue={typedOr(state, 'notGoTurnsMax', draft.notGoTurnsMax)}
-              error={fieldError(state, 'notGoTurnsMax')}
-            />
-          </div>
-          <label className="check">
-            <input type="checkbox" name="confirmed" defaultChecked={draft.confirmed} /> Checked against the
-            fitting maker’s manual
-          </label>
-          <label className="check">
-            <input type="checkbox" name="inUse" defaultChecked={draft.inUse} /> In use in this shop
-          </label>
-          <div>
-            <SubmitButton>{draft.isNew ? 'Into the table' : 'Change the row'}</SubmitButton>
-          </div>
+          <input type="hidden" name="size" value={draft.size} />
+          <input type="hidden" name="service" value={draft.service} />
         </>
       )}
+      <div className="columns">
+        <NumberField
+          name="tpi"
+          label="Threads per inch"
+          entry="decimal"
+          unit="TPI"
+          required
+          defaultValue={draft.tpi}
+        />
+        <Select name="hand" label="Hand" defaultValue={draft.hand} options={HAND_OPTIONS} />
+        <Field name="threadClass" label="Thread class" maxLength={8} defaultValue={draft.threadClass} />
+        <Select
+          name="unit"
+          label="Lengths here are in"
+          defaultValue={draft.unit}
+          options={LENGTH_UNIT_OPTIONS}
+        />
+        <NumberField
+          name="threadLength"
+          label="Thread length"
+          entry="fraction"
+          required
+          defaultValue={draft.threadLength}
+        />
+        <NumberField
+          name="nose"
+          label="Nose diameter (small end of the cone)"
+          entry="fraction"
+          required
+          defaultValue={draft.nose}
+          answers="noseMm"
+        />
+        <NumberField
+          name="coneAngleDeg"
+          label="Cone, included angle"
+          entry="decimal"
+          unit="°"
+          required
+          defaultValue={draft.coneAngleDeg}
+        />
+        <NumberField
+          name="notGoTurnsMax"
+          label="NOT GO may run on at most"
+          entry="decimal"
+          unit="turns"
+          hint="Left empty: no rule, so nobody may assume one"
+          defaultValue={draft.notGoTurnsMax}
+        />
+      </div>
+      <label className="check">
+        <input type="checkbox" name="confirmed" defaultChecked={draft.confirmed} /> Checked against the
+        fitting maker’s manual
+      </label>
+      <label className="check">
+        <input type="checkbox" name="inUse" defaultChecked={draft.inUse} /> In use in this shop
+      </label>
+      <div>
+        <SubmitButton>{draft.isNew ? 'Into the table' : 'Change the row'}</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, NumberField, SubmitButton } from '@/app/_shared/ui';
 import { setMaterialAction } from '@/app/setup/actions';
 
@@ -22,71 +22,63 @@ export function MaterialForm({
   stamp,
 }: {
   readonly draft: MaterialDraft;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }) {
   return (
     <EntryForm action={setMaterialAction} stamp={stamp} label="Material">
-      {(state) => (
-        <>
-          <input type="hidden" name="id" value={draft.id} />
-          <input type="hidden" name="isReference" value={draft.isReference ? 'yes' : 'no'} />
-          <div className="columns">
-            <Field
-              name="name"
-              label="Material"
-              hint="As on the certificate, such as 316 or Alloy 625"
+      <input type="hidden" name="id" value={draft.id} />
+      <input type="hidden" name="isReference" value={draft.isReference ? 'yes' : 'no'} />
+      <div className="columns">
+        <Field
+          name="name"
+          label="Material"
+          hint="As on the certificate, such as 316 or Alloy 625"
+          required
+          maxLength={60}
+          defaultValue={draft.name}
+        />
+        <Field
+          name="condition"
+          label="Condition"
+          hint="Annealed, cold-worked: it can double the wear"
+          maxLength={60}
+          defaultValue={draft.condition}
+        />
+        {draft.isReference ? (
+          <>
+            <input type="hidden" name="factor" value="1" />
+            <input type="hidden" name="factorGiveOrTake" value="1" />
+          </>
+        ) : (
+          <>
+            <NumberField
+              name="factor"
+              label="Wears an edge so many times faster"
+              hint="Than the reference material"
+              entry="decimal"
+              unit="×"
               required
-              maxLength={60}
-              defaultValue={typedOr(state, 'name', draft.name)}
-              error={fieldError(state, 'name')}
+              defaultValue={draft.factor}
             />
-            <Field
-              name="condition"
-              label="Condition"
-              hint="Annealed, cold-worked: it can double the wear"
-              maxLength={60}
-              defaultValue={typedOr(state, 'condition', draft.condition)}
-              error={fieldError(state, 'condition')}
+            <NumberField
+              name="factorGiveOrTake"
+              label="Give or take a factor of"
+              entry="decimal"
+              unit="×"
+              required
+              defaultValue={draft.factorGiveOrTake}
             />
-            {draft.isReference ? (
-              <>
-                <input type="hidden" name="factor" value="1" />
-                <input type="hidden" name="factorGiveOrTake" value="1" />
-              </>
-            ) : (
-              <>
-                <NumberField
-                  name="factor"
-                  label="Wears an edge so many times faster"
-                  hint="Than the reference material"
-                  entry="decimal"
-                  unit="×"
-                  required
-                  defaultValue={typedOr(state, 'factor', draft.factor)}
-                  error={fieldError(state, 'factor')}
-                />
-                <NumberField
-                  name="factorGiveOrTake"
-                  label="Give or take a factor of"
-                  entry="decimal"
-                  unit="×"
-                  required
-                  defaultValue={typedOr(state, 'factorGiveOrTake', draft.factorGiveOrTake)}
-                  error={fieldError(state, 'factorGiveOrTake')}
-                />
-              </>
-            )}
-          </div>
-          {draft.isReference ? (
-            <p className="quiet">
-              This is the reference: an edge’s life is counted in ends of it, so its factor is 1.
-            </p>
-          ) : null}
-          <div>
-            <SubmitButton>{draft.id === '' ? 'Add the material' : 'Change the row'}</SubmitButton>
-          </div>
-        </>
-      )}
+          </>
+        )}
+      </div>
+      {draft.isReference ? (
+        <p className="quiet">
+          This is the reference: an edge’s life is counted in ends of it, so its factor is 1.
+        </p>
+      ) : null}
+      <div>
+        <SubmitButton>{draft.id === '' ? 'Add the material' : 'Change the row'}</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

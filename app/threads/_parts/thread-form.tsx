@@ -1,3 +1,4 @@
+import { HAND_OPTIONS } from '@/app/_shared/form/option-lists';
 import { Button, Field, NumberField, Select } from '@/app/_shared/ui';
 import type { Refusal } from '@/lib/result';
 
@@ -41,15 +42,7 @@ export function ThreadForm({
             { value: '3A', label: '3A, close' },
           ]}
         />
-        <Select
-          name="hand"
-          label="Hand"
-          defaultValue={fields.hand}
-          options={[
-            { value: 'LH', label: 'LH, left hand' },
-            { value: 'RH', label: 'RH, right hand' },
-          ]}
-        />
+        <Select name="hand" label="Hand" defaultValue={fields.hand} options={HAND_OPTIONS} />
       </div>
       <div>
         <Button type="submit" tone="primary">

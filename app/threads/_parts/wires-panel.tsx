@@ -1,3 +1,4 @@
+import { LENGTH_UNIT_SIGNS } from '@/app/_shared/form/option-lists';
 import { measureText, wireText } from '@/app/_shared/format';
 import { MarginWords } from '@/app/_shared/thread/margin-words';
 import { Button, ButtonLink, KeyValue, NumberField, Panel } from '@/app/_shared/ui';
@@ -8,11 +9,6 @@ import { inToMm } from '@/lib/units/inch-mm';
 import { type ThreadQuestion, type WireQuestion, wireQuestion } from './thread-question';
 
 type Asked = Readonly<Record<string, string | string[] | undefined>>;
-
-const UNITS = [
-  { value: 'in', label: 'in' },
-  { value: 'mm', label: 'mm' },
-];
 
 /** Measuring over three wires: which wires, what the limits measure over them, and what was read. */
 export function WiresPanel({
@@ -120,7 +116,7 @@ function WiresForm({
       label={label}
       hint={hint}
       entry="fraction"
-      units={{ name: `${name}Unit`, options: UNITS, defaultValue: value(`${name}Unit`) || 'in' }}
+      units={{ name: `${name}Unit`, options: LENGTH_UNIT_SIGNS, defaultValue: value(`${name}Unit`) || 'in' }}
       defaultValue={value(name)}
       error={refusal?.field === name ? refusal.sentence : undefined}
     />

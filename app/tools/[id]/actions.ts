@@ -1,6 +1,7 @@
 'use server';
 
 import { refusedState } from '@/app/_server/act';
+import { backTo, entered } from '@/app/_server/entered';
 import { checked, number, numberOrNull, text, textOrNull } from '@/app/_server/form-fields';
 import { mended } from '@/app/_server/mend';
 import { shownAtIssue } from '@/app/_server/shown';
@@ -32,7 +33,8 @@ import { MarkToolInput } from '@/lib/shop/mark-input';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
 import { findingOfForm } from '../_parts/finding-of-form';
 import { threadOfTool } from '../_parts/thread-of-tool';
-import { entered, enteredAndBack } from './entered';
+
+const enteredAndBack = backTo('/tools');
 
 export async function logCutAction(_state: FormState, sent: FormData): Promise<FormState> {
   const form = mended(sent);
@@ -109,7 +111,7 @@ export async function markToolAction(_state: FormState, form: FormData): Promise
 
 export async function renewEdgeAction(_state: FormState, form: FormData): Promise<FormState> {
   const door = { action: 'renew-edge', schema: RenewEdgeInput, command: renewEdge } as const;
-  return enteredAndBack(door, { onDay: text(form, 'onDay'), firstOff: text(form, 'firstOff') }, form);
+  return enteredAndBack(door, { onDay: text(form, 'onDay') }, form);
 }
 
 export async function openFluidAction(_state: FormState, form: FormData): Promise<FormState> {

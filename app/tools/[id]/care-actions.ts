@@ -1,12 +1,14 @@
 'use server';
 
+import { backTo } from '@/app/_server/entered';
 import { text } from '@/app/_server/form-fields';
 import type { FormState } from '@/app/_shared/form/form-state';
 import { adjustDie, checkFirstOff, freeTool, reserveTool } from '@/db/commands/care-for-tool';
 import { moveTool } from '@/db/commands/move-tool';
 import { MoveToolInput } from '@/lib/shop/command-input';
 import { AdjustDieInput, CheckFirstOffInput, FreeToolInput, ReserveToolInput } from '@/lib/shop/kit-input';
-import { enteredAndBack } from './entered';
+
+const enteredAndBack = backTo('/tools');
 
 export async function reserveToolAction(_state: FormState, form: FormData): Promise<FormState> {
   const raw = { jobLineId: text(form, 'jobLineId'), untilDay: text(form, 'untilDay') };
@@ -30,8 +32,8 @@ export async function adjustDieAction(_state: FormState, form: FormData): Promis
 }
 
 export async function checkFirstOffAction(_state: FormState, form: FormData): Promise<FormState> {
-  const typed = form.getAll('gaugeId').map((id) => String(id).trim());
-  const gaugeIds = [...new Set(typed.filter((id) => id !== ''))];
+  const fields = [...form.keys()].filter((name) => name.startsWith('gauge-'));
+  const gaugeIds = [...new Set(fields.map((name) => text(form, name)).filter((id) => id !== ''))];
   const raw = { result: text(form, 'result'), onDay: text(form, 'onDay'), gaugeIds };
   const door = { action: 'read-edge', schema: CheckFirstOffInput, command: checkFirstOff } as const;
   return enteredAndBack(door, raw, form);

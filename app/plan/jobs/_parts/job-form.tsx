@@ -1,8 +1,9 @@
 'use client';
 
-import { useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useState, useSyncExternalStore } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { useGivenBack } from '@/app/_shared/form/given-back';
 import { RuleFields } from '@/app/_shared/form/rule-fields';
 import { Button, Field, type Option, Panel, SubmitButton } from '@/app/_shared/ui';
 import type { AcceptanceRule } from '@/lib/shop/acceptance-rule';
@@ -11,7 +12,7 @@ import type { LineDraft } from './job-draft';
 import { LineFields } from './line-fields';
 
 export interface JobFormProps {
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   /** Null: a new job. */
   readonly job: {
     readonly id: string;
@@ -35,48 +36,28 @@ export function JobForm({ stamp, job, lines, spare, connections, materials }: Jo
       label={job === null ? 'Enter a job' : `Change job ${job.id}`}
       className="stack-loose"
     >
-      {(state) => (
-        <>
-          <Panel title={job === null ? 'Job' : 'Change it'}>
-            <div className="columns">
-              <JobNumber state={state} job={job} />
-              <Field
-                name="title"
-                label="What it is"
-                optional
-                maxLength={120}
-                defaultValue={typedOr(state, 'title', job?.title ?? '')}
-                error={fieldError(state, 'title')}
-              />
-              {job === null ? null : (
-                <Field
-                  name="reason"
-                  label="Why it changes"
-                  optional
-                  maxLength={300}
-                  defaultValue={typedOr(state, 'reason', '')}
-                />
-              )}
-            </div>
-          </Panel>
-          <Lines {...{ state, lines, spare, connections, materials }} />
-          <Panel title="Acceptance">
-            <RuleFields
-              state={state}
-              rule={job?.acceptanceRule}
-              otherwise="Left empty: as the size table says, else the shop"
-            />
-          </Panel>
-          <div>
-            <SubmitButton>{job === null ? 'Put it on the plan' : 'Save the changes'}</SubmitButton>
-          </div>
-        </>
-      )}
+      <Panel title={job === null ? 'Job' : 'Change it'}>
+        <div className="columns">
+          <JobNumber job={job} />
+          <Field name="title" label="What it is" optional maxLength={120} defaultValue={job?.title ?? ''} />
+          {job === null ? null : <Field name="reason" label="Why it changes" optional maxLength={300} />}
+        </div>
+      </Panel>
+      <Lines {...{ lines, spare, connections, materials }} />
+      <Panel title="Acceptance">
+        <RuleFields
+          rule={job?.acceptanceRule}
+          otherwise="Left empty: as the size table says, else the shop"
+        />
+      </Panel>
+      <div>
+        <SubmitButton>{job === null ? 'Put it on the plan' : 'Save the changes'}</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
 
-function JobNumber({ state, job }: { readonly state: FormState; readonly job: JobFormProps['job'] }) {
+function JobNumber({ job }: Pick<JobFormProps, 'job'>) {
   if (job !== null) return <input type="hidden" name="id" value={job.id} />;
   return (
     <Field
@@ -86,17 +67,13 @@ function JobNumber({ state, job }: { readonly state: FormState; readonly job: Jo
       required
       maxLength={64}
       autoComplete="off"
-      defaultValue={typedOr(state, 'id', '')}
-      error={fieldError(state, 'id')}
     />
   );
 }
 
-type LinesProps = Pick<JobFormProps, 'lines' | 'spare' | 'connections' | 'materials'> & {
-  readonly state: FormState;
-};
+type LinesProps = Pick<JobFormProps, 'lines' | 'spare' | 'connections' | 'materials'>;
 
-function Lines({ state, lines, spare, connections, materials }: LinesProps) {
+function Lines({ lines, spare, connections, materials }: LinesProps) {
   const scripted = useSyncExternalStore(subscribe, yes, no);
   const [added, setAdded] = useState(0);
   const [removed, setRemoved] = useState<ReadonlySet<number>>(new Set());
@@ -106,7 +83,7 @@ function Lines({ state, lines, spare, connections, materials }: LinesProps) {
   );
   const remove = (lineNo: number) => setRemoved((before) => new Set([...before, lineNo]));
   const fields = (draft: LineDraft, required: boolean) => (
-    <LineFields {...{ draft, state, connections, materials, required }} />
+    <LineFields {...{ draft, connections, materials, required }} />
   );
   return (
     <>
@@ -129,14 +106,22 @@ function Lines({ state, lines, spare, connections, materials }: LinesProps) {
       ) : (
         spare.map((draft) => (
           <Panel key={draft.lineNo} title={`Line ${draft.lineNo}`}>
-            <details open={typedOr(state, `line${draft.lineNo}-ends`, '') !== ''}>
-              <summary>Another line, if the job has one. Left empty it does not count.</summary>
-              {fields(draft, false)}
-            </details>
+            <SpareLine lineNo={draft.lineNo}>{fields(draft, false)}</SpareLine>
           </Panel>
         ))
       )}
     </>
+  );
+}
+
+/** Without script: folded until something was typed into it. */
+function SpareLine({ lineNo, children }: { readonly lineNo: number; readonly children: ReactNode }) {
+  const ends = useGivenBack({ name: `line${lineNo}-ends`, start: '' });
+  return (
+    <details open={ends.start !== ''}>
+      <summary>Another line, if the job has one. Left empty it does not count.</summary>
+      {children}
+    </details>
   );
 }
 

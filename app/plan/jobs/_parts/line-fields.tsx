@@ -1,6 +1,6 @@
 'use client';
 
-import { type FormState, FRESH, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { useGivenBack, useLastSending } from '@/app/_shared/form/given-back';
 import { Field, NumberField, type Option, Select } from '@/app/_shared/ui';
 import { DUTIES, DUTY_LABEL } from '@/lib/shop/duty';
 import styles from './job.module.css';
@@ -8,93 +8,83 @@ import type { LineDraft } from './job-draft';
 
 interface LineFieldsProps {
   readonly draft: LineDraft;
-  readonly state: FormState;
   readonly connections: readonly Option[];
   readonly materials: readonly Option[];
   /** A line that may be left empty asks for nothing in the browser. */
   readonly required: boolean;
 }
 
+/** What of a line is typed or chosen. */
+type TextField = Exclude<keyof LineDraft, 'lineNo' | 'begun' | Tick>;
+type Tick = 'cone' | 'thread' | 'assemble' | 'precious';
+type Naming = (field: string) => string;
+
 /** The fields of one line: size, material, ends and dates first, then what is rarer. */
-export function LineFields({ draft, state: sent, connections, materials, required }: LineFieldsProps) {
-  const name = (field: string) => `line${draft.lineNo}-${field}`;
-  // A line added after a refusal was not in what was sent: it begins with its own defaults.
-  const state = sent.status === 'refused' && !(name('ends') in sent.values) ? FRESH : sent;
-  const wires = (field: string, otherwise: string) => ({
-    name: name(field),
-    defaultValue: typedOr(state, name(field), otherwise),
-    error: fieldError(state, name(field)),
-  });
-  const size = wires('connectionId', draft.connectionId);
-  const material = wires('materialId', draft.materialId);
-  const duty = wires('duty', draft.duty);
+export function LineFields({ draft, connections, materials, required }: LineFieldsProps) {
+  const name: Naming = (field) => `line${draft.lineNo}-${field}`;
+  const wires = (field: TextField) => ({ name: name(field), defaultValue: draft[field] });
   return (
     <div className="stack">
       <div className={`columns ${styles.fields}`}>
         <Select
-          key={`size ${size.defaultValue}`}
-          {...size}
+          {...wires('connectionId')}
           label="Size and service"
           placeholder="Choose from the table"
           options={connections}
         />
         <Select
-          key={`material ${material.defaultValue}`}
-          {...material}
+          {...wires('materialId')}
           label="Material"
           placeholder="Choose"
           options={materials}
           required={required}
         />
         <NumberField
-          {...wires('ends', draft.ends)}
+          {...wires('ends')}
           label="Ends"
           unit="ends"
           hint="Ends = spools × 2, less those made elsewhere"
           required={required}
         />
-        <Field {...wires('startOnDay', draft.startOnDay)} label="Start" type="date" required={required} />
-        <Field {...wires('dueOnDay', draft.dueOnDay)} label="Due" type="date" required={required} />
-        <Field {...wires('heat', draft.heat)} label="Heat" optional maxLength={40} />
+        <Field {...wires('startOnDay')} label="Start" type="date" required={required} />
+        <Field {...wires('dueOnDay')} label="Due" type="date" required={required} />
+        <Field {...wires('heat')} label="Heat" optional maxLength={40} />
         <Select
-          key={`duty ${duty.defaultValue}`}
-          {...duty}
+          {...wires('duty')}
           label="For"
           hint="Decides which fluid may be used, and whether a cleaning record is asked for"
           options={DUTIES.map((known) => ({ value: known, label: DUTY_LABEL[known] }))}
         />
       </div>
-      <OtherSize {...{ draft, state, wires }} />
-      <WorkFields draft={draft} state={state} name={name} />
+      <OtherSize {...{ draft, name }} />
+      <WorkFields {...{ draft, name }} />
     </div>
   );
 }
 
-interface OtherSizeProps extends Pick<LineFieldsProps, 'draft' | 'state'> {
-  readonly wires: (
-    field: string,
-    otherwise: string,
-  ) => { name: string; defaultValue: string; error: string | undefined };
+interface PartProps {
+  readonly draft: LineDraft;
+  readonly name: Naming;
 }
 
 /** A size that the table has no row for: only named, nothing about it is assumed. */
-function OtherSize({ draft, wires }: OtherSizeProps) {
-  const size = wires('otherSize', draft.otherSize);
-  const service = wires('otherService', draft.otherService);
+function OtherSize({ draft, name }: PartProps) {
+  const size = useGivenBack({ name: name('otherSize'), start: draft.otherSize });
   return (
-    <details open={size.defaultValue !== '' || size.error !== undefined}>
+    <details open={size.start !== '' || size.error !== undefined}>
       <summary>Another size, not in the table</summary>
       <div className={`columns ${styles.fields}`}>
         <NumberField
-          {...size}
+          name={name('otherSize')}
+          defaultValue={draft.otherSize}
           label="Tube size"
           entry="fraction"
           unit="in"
           hint="Outside diameter, such as 9/16. The plan will say what is missing for it"
         />
         <Select
-          key={`service ${service.defaultValue}`}
-          {...service}
+          name={name('otherService')}
+          defaultValue={draft.otherService}
           label="Service"
           options={[
             { value: 'medium', label: 'medium pressure' },
@@ -112,14 +102,12 @@ const WORK = [
   ['assemble', 'Assemble: torque the gland nut'],
 ] as const;
 
-function WorkFields({
-  draft,
-  state,
-  name,
-}: Pick<LineFieldsProps, 'draft' | 'state'> & { readonly name: (field: string) => string }) {
-  const wasChecked = (field: 'cone' | 'thread' | 'assemble' | 'precious') =>
-    state.status === 'refused' ? name(field) in state.values : draft[field];
-  const error = fieldError(state, name('cone'));
+function WorkFields({ draft, name }: PartProps) {
+  const sending = useLastSending();
+  // A box not ticked is not sent: a line was, if its ends were. One added after a refusal begins with its own ticks.
+  const sent = sending.status === 'refused' && name('ends') in sending.values ? sending.values : undefined;
+  const wasChecked = (field: Tick) => (sent === undefined ? draft[field] : name(field) in sent);
+  const { error } = useGivenBack({ name: name('cone'), start: undefined });
   return (
     <div className={styles.work}>
       <fieldset aria-describedby={error === undefined ? undefined : name('work-error')}>

@@ -1,13 +1,13 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, NumberField, SubmitButton } from '@/app/_shared/ui';
 import { openFluidAction, readFluidLevelAction } from '../actions';
 
 interface About {
   readonly toolId: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly today: string;
 }
 
@@ -15,22 +15,11 @@ interface About {
 export function OpenFluidForm({ toolId, stamp, today }: About) {
   return (
     <EntryForm action={openFluidAction} stamp={stamp} label="Open">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <Field
-            id="opened-on"
-            name="onDay"
-            label="Opened on"
-            type="date"
-            required
-            defaultValue={typedOr(state, 'onDay', today)}
-          />
-          <div>
-            <SubmitButton>Mark as opened</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <Field id="opened-on" name="onDay" label="Opened on" type="date" required defaultValue={today} />
+      <div>
+        <SubmitButton>Mark as opened</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -44,24 +33,19 @@ export function FluidLevelForm({
 }: About & { readonly levelMl: number | null }) {
   return (
     <EntryForm action={readFluidLevelAction} stamp={stamp} label="Level">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <input type="hidden" name="onDay" value={today} />
-          <NumberField
-            name="levelMl"
-            label="Left in the bottle"
-            entry="decimal"
-            unit="mL"
-            required
-            defaultValue={typedOr(state, 'levelMl', levelMl === null ? '' : String(levelMl))}
-            error={fieldError(state, 'levelMl')}
-          />
-          <div>
-            <SubmitButton tone="quiet">Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <input type="hidden" name="onDay" value={today} />
+      <NumberField
+        name="levelMl"
+        label="Left in the bottle"
+        entry="decimal"
+        unit="mL"
+        required
+        defaultValue={levelMl === null ? '' : String(levelMl)}
+      />
+      <div>
+        <SubmitButton tone="quiet">Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -7,6 +7,7 @@ import { isBetterRetired } from '@/lib/kit/better-retired';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { endsToMake } from '@/lib/outlook/plan-facts';
 import type { Part } from '@/lib/shop/part';
+import { servesSize } from '@/lib/shop/serves-size';
 import type { CutInHand } from './cut-in-hand';
 import { AdjustForm, FirstOffForm } from './first-off-forms';
 import { firstOffGauges } from './first-off-gauges';
@@ -74,9 +75,7 @@ export function CarePanel({ outlook, tool, part, cut, cutting }: CarePanelProps)
 function Keep({ outlook, tool, part, cut }: Pick<CarePanelProps, 'outlook' | 'tool' | 'part' | 'cut'>) {
   const { today } = outlook.facts;
   const lines = outlook.facts.lines.filter(
-    (line) =>
-      endsToMake(line) > 0 &&
-      (part.fitsConnectionIds.length === 0 || part.fitsConnectionIds.includes(line.connectionId)),
+    (line) => endsToMake(line) > 0 && servesSize(part, line.connectionId),
   );
   const first = lines.find(({ id }) => id === cut?.line?.id) ?? lines[0];
   if (first === undefined) return null;

@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Choice, Field, type Option, Select, SubmitButton } from '@/app/_shared/ui';
 import { END_CAUSES, type ToolState } from '@/lib/shop/vocabulary';
 import {
@@ -14,7 +14,7 @@ import {
 
 interface About {
   readonly toolId: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }
 
 /** Issues the tool to a person, for a job line or on loan. */
@@ -31,40 +31,22 @@ export function IssueForm({
 }) {
   return (
     <EntryForm action={issueToolAction} stamp={stamp} label="Issue">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <div className="columns">
-            <Select
-              name="toPersonId"
-              label="To"
-              placeholder="Choose a name"
-              options={people}
-              required
-              defaultValue={typedOr(state, 'toPersonId', '')}
-              error={fieldError(state, 'toPersonId')}
-            />
-            <Select
-              id="issue-line"
-              name="jobLineId"
-              label="For job"
-              placeholder="On loan, no job"
-              options={lines}
-              defaultValue={typedOr(state, 'jobLineId', lineId)}
-            />
-            <Field
-              name="bench"
-              label="Bench"
-              optional
-              maxLength={24}
-              defaultValue={typedOr(state, 'bench', '')}
-            />
-          </div>
-          <div>
-            <SubmitButton pendingText="Issuing…">Issue it</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <div className="columns">
+        <Select name="toPersonId" label="To" placeholder="Choose a name" options={people} required />
+        <Select
+          id="issue-line"
+          name="jobLineId"
+          label="For job"
+          placeholder="On loan, no job"
+          options={lines}
+          defaultValue={lineId}
+        />
+        <Field name="bench" label="Bench" optional maxLength={24} />
+      </div>
+      <div>
+        <SubmitButton pendingText="Issuing…">Issue it</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -73,31 +55,26 @@ export function IssueForm({
 export function ReturnForm({ toolId, stamp }: About) {
   return (
     <EntryForm action={returnToolAction} stamp={stamp} label="Return">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <Choice
-            name="condition"
-            legend="It came back"
-            required
-            defaultValue={typedOr(state, 'condition', 'ok')}
-            error={fieldError(state, 'condition')}
-            options={[
-              { value: 'ok', label: 'in order', note: 'back in the crib' },
-              { value: 'dull', label: 'dull', note: 'set aside' },
-              { value: 'damaged', label: 'damaged', note: 'set aside; all pieces found?' },
-              { value: 'unsure', label: 'not sure', note: 'set aside for a look' },
-            ]}
-          />
-          <label className="check">
-            <input type="checkbox" name="piecesOwed" value="yes" />
-            <span>Something broke off it: its pieces are to be found</span>
-          </label>
-          <div>
-            <SubmitButton pendingText="Taking back…">Take it back</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <Choice
+        name="condition"
+        legend="It came back"
+        required
+        defaultValue="ok"
+        options={[
+          { value: 'ok', label: 'in order', note: 'back in the crib' },
+          { value: 'dull', label: 'dull', note: 'set aside' },
+          { value: 'damaged', label: 'damaged', note: 'set aside; all pieces found?' },
+          { value: 'unsure', label: 'not sure', note: 'set aside for a look' },
+        ]}
+      />
+      <label className="check">
+        <input type="checkbox" name="piecesOwed" value="yes" />
+        <span>Something broke off it: its pieces are to be found</span>
+      </label>
+      <div>
+        <SubmitButton pendingText="Taking back…">Take it back</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -116,41 +93,21 @@ const MOVES: Record<ToolState, string> = {
 export function MoveForm({ toolId, stamp, to }: About & { readonly to: readonly ToolState[] }) {
   return (
     <EntryForm action={moveToolAction} stamp={stamp} label="Move">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <div className="columns">
-            <Select
-              name="to"
-              label="Where to"
-              placeholder="Choose"
-              required
-              options={to.map((value) => ({ value, label: MOVES[value] }))}
-              defaultValue={typedOr(state, 'to', '')}
-              error={fieldError(state, 'to')}
-            />
-            <Field
-              name="backOnDay"
-              label="Expected back"
-              type="date"
-              optional
-              defaultValue={typedOr(state, 'backOnDay', '')}
-              error={fieldError(state, 'backOnDay')}
-            />
-            <Field
-              id="move-reason"
-              name="reason"
-              label="Why"
-              maxLength={300}
-              defaultValue={typedOr(state, 'reason', '')}
-              error={fieldError(state, 'reason')}
-            />
-          </div>
-          <div>
-            <SubmitButton tone="quiet">Move it</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <div className="columns">
+        <Select
+          name="to"
+          label="Where to"
+          placeholder="Choose"
+          required
+          options={to.map((value) => ({ value, label: MOVES[value] }))}
+        />
+        <Field name="backOnDay" label="Expected back" type="date" optional />
+        <Field id="move-reason" name="reason" label="Why" maxLength={300} />
+      </div>
+      <div>
+        <SubmitButton tone="quiet">Move it</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -164,81 +121,47 @@ export function EndEdgeForm({ toolId, stamp, canRegrind }: About & { readonly ca
   ];
   return (
     <EntryForm action={endEdgeAction} stamp={stamp} label="Take the edge out of service">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <div className="columns">
-            <Select
-              name="cause"
-              label="What happened"
-              hint="Only worn edges count as wear"
-              placeholder="Choose"
-              required
-              options={END_CAUSES.map(({ code, label }) => ({ value: code, label }))}
-              defaultValue={typedOr(state, 'cause', '')}
-              error={fieldError(state, 'cause')}
-            />
-            <Select
-              id="end-to"
-              name="to"
-              label="It goes"
-              options={where}
-              defaultValue={typedOr(state, 'to', where[0]?.value ?? '')}
-            />
-            <Field
-              id="end-reason"
-              name="reason"
-              label="Note"
-              optional
-              maxLength={300}
-              defaultValue={typedOr(state, 'reason', '')}
-            />
-          </div>
-          <label className="check">
-            <input type="checkbox" name="piecesOwed" value="yes" />
-            <span>Something broke off it: its pieces are to be found</span>
-          </label>
-          <div>
-            <SubmitButton tone="quiet">Take out of service</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <div className="columns">
+        <Select
+          name="cause"
+          label="What happened"
+          hint="Only worn edges count as wear"
+          placeholder="Choose"
+          required
+          options={END_CAUSES.map(({ code, label }) => ({ value: code, label }))}
+        />
+        <Select id="end-to" name="to" label="It goes" options={where} defaultValue={where[0]?.value ?? ''} />
+        <Field id="end-reason" name="reason" label="Note" optional maxLength={300} />
+      </div>
+      <label className="check">
+        <input type="checkbox" name="piecesOwed" value="yes" />
+        <span>Something broke off it: its pieces are to be found</span>
+      </label>
+      <div>
+        <SubmitButton tone="quiet">Take out of service</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
 
-/** A blade back from regrind. */
+/** A blade back from regrind. Its first-off is owed, and written down with its gauges once it is cut. */
 export function RenewForm({ toolId, stamp, today }: About & { readonly today: string }) {
   return (
     <EntryForm action={renewEdgeAction} stamp={stamp} label="Back from regrind">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <Field
-            id="renew-day"
-            name="onDay"
-            label="Came back on"
-            type="date"
-            required
-            defaultValue={typedOr(state, 'onDay', today)}
-          />
-          <Choice
-            id="renew-first-off"
-            name="firstOff"
-            legend="First-off cone"
-            required
-            defaultValue={typedOr(state, 'firstOff', 'owed')}
-            error={fieldError(state, 'firstOff')}
-            options={[
-              { value: 'owed', label: 'still to be cut', note: 'it is not issued before that' },
-              { value: 'passed', label: 'cut, gauged and blued', note: 'it passed' },
-            ]}
-          />
-          <div>
-            <SubmitButton>New edge, into the crib</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <Field
+        id="renew-day"
+        name="onDay"
+        label="Came back on"
+        hint="Its first-off is then owed: cut one cone, gauge it, write it down here"
+        type="date"
+        required
+        defaultValue={today}
+      />
+      <div>
+        <SubmitButton>New edge, into the crib</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -9,6 +9,7 @@ import type { Outlook } from '@/lib/outlook/outlook';
 import { endsToMake } from '@/lib/outlook/plan-facts';
 import type { Person } from '@/lib/shop/noun';
 import type { Part } from '@/lib/shop/part';
+import { servesSize } from '@/lib/shop/serves-size';
 import { CALIBRATED_ROLES, type ToolState } from '@/lib/shop/vocabulary';
 import { FluidLevelForm, OpenFluidForm } from './care-forms';
 import { EndEdgeForm, IssueForm, MoveForm, RenewForm, ReturnForm } from './custody-forms';
@@ -31,9 +32,7 @@ export function CustodyPanel({ outlook, tool, part, cut, people, cutting }: Cust
   const regrinds = outlook.facts.edges.filter((edge) => edge.toolId === tool.id).length;
   const usable = !tool.firstOffOwed && (cutting || !isEdgeKind(tool.role));
   const lines = outlook.facts.lines.filter(
-    (line) =>
-      endsToMake(line) > 0 &&
-      (part.fitsConnectionIds.length === 0 || part.fitsConnectionIds.includes(line.connectionId)),
+    (line) => endsToMake(line) > 0 && servesSize(part, line.connectionId),
   );
   return (
     <Panel title="Custody">

@@ -1,10 +1,12 @@
-import type { ToolRow } from '@/db/queries/tools';
+import { shopDb } from '@/db/client';
+import { findTool, type ToolRow } from '@/db/queries/tools';
 import { isEdgeKind } from '@/lib/outlook/edge-histories';
 import type { Outlook } from '@/lib/outlook/outlook';
 import type { Part } from '@/lib/shop/part';
 import { AskForm } from './ask-form';
 import type { CutInHand } from './cut-in-hand';
 import { LogPanel } from './log-panel';
+import { notNow } from './not-now';
 import { ReadingPanel } from './reading-panel';
 import { VerdictPanel } from './verdict-panel';
 
@@ -21,9 +23,11 @@ interface EdgePanelsProps {
 export function WorkPanels({ outlook, tool, part, cut, sure }: EdgePanelsProps) {
   const edge = edgeInService(outlook, tool.id);
   if (edge === undefined || cut === undefined) return null;
+  // By the record of this very moment too: a die that just broke does not say go until new figures are there.
+  const barred = notNow(tool) ?? notNow(findTool(shopDb(), tool.id) ?? tool);
   return (
     <>
-      <VerdictPanel outlook={outlook} toolId={tool.id} cut={cut} sure={sure} />
+      <VerdictPanel outlook={outlook} toolId={tool.id} cut={cut} sure={sure} barred={barred} />
       <LogPanel outlook={outlook} tool={tool} part={part} cut={cut} />
     </>
   );

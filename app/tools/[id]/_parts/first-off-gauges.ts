@@ -1,14 +1,10 @@
 import { dayText } from '@/app/_shared/format';
+import { firstOffRoles } from '@/lib/acceptance/first-off';
 import { proposeGauge } from '@/lib/acceptance/propose-gauges';
 import type { ShopFacts } from '@/lib/outlook/shop-facts';
 import type { Connection } from '@/lib/shop/noun';
 import { ROLE_LABEL, type Role } from '@/lib/shop/vocabulary';
 import type { FirstOffGauge } from './first-off-forms';
-
-const FIRST_OFF_ROLES: Readonly<Partial<Record<Role, readonly Role[]>>> = {
-  die: ['go-ring', 'not-go-ring'],
-  blade: ['cone-gauge'],
-};
 
 /** The gauges that a first-off asks for, in date and of the size: the only one is filled in, of several the first in date. */
 export function firstOffGauges(
@@ -17,7 +13,7 @@ export function firstOffGauges(
 ): FirstOffGauge[] {
   if (connection === undefined) return [];
   const parts = new Map(facts.parts.map((part) => [part.id, part]));
-  return (FIRST_OFF_ROLES[role] ?? []).map((gaugeRole) => {
+  return firstOffRoles(role).map((gaugeRole) => {
     const wanted = { role: gaugeRole, connectionId: connection.id, hand: connection.hand };
     const { toolId, candidateIds } = proposeGauge(facts.tools, parts, {
       ...wanted,

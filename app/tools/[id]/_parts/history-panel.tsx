@@ -14,6 +14,7 @@ interface HistoryPanelProps {
 
 /** Everything that was ever entered about one tool, newest first; what was taken back stays, struck through. */
 export function HistoryPanel({ entries, names, timeZone, today }: HistoryPanelProps) {
+  const when = (entry: EntryView) => momentText(whenOf(entry), timeZone, today);
   return (
     <Panel title="History">
       <Table
@@ -28,13 +29,17 @@ export function HistoryPanel({ entries, names, timeZone, today }: HistoryPanelPr
             lead: true,
             cell: (entry) => <EntryText entry={entry} names={names} />,
           },
-          { key: 'who', header: 'Who', cell: (entry) => entry.actorName },
+          { key: 'who', header: 'Who', cell: (entry) => <span className="num">{entry.actorName}</span> },
           {
             key: 'when',
             header: 'When',
-            cell: (entry) => <span className="num">{momentText(whenOf(entry), timeZone, today)}</span>,
+            cell: (entry) => <span className="num">{when(entry)}</span>,
           },
-          { key: 'mend', header: 'Mend', cell: (entry) => <Mend entry={entry} /> },
+          {
+            key: 'mend',
+            header: 'Mend',
+            cell: (entry) => <Mend entry={entry} about={`${entryWords(entry, names)}, ${when(entry)}`} />,
+          },
         ]}
       />
     </Panel>
@@ -64,13 +69,13 @@ function EntryText({ entry, names }: { entry: EntryView; names: Names }) {
   );
 }
 
-function Mend({ entry }: { entry: EntryView }) {
+function Mend({ entry, about }: { entry: EntryView; about: string }) {
   if (entry.reversesId !== null || entry.reversedById !== null || entry.kind === 'tool-received') return null;
   const Form = entry.kind === 'cut-logged' ? CorrectCutForm : TakeBackForm;
   return (
     <details>
-      <summary>{entry.kind === 'cut-logged' ? 'Wrong tool?' : 'Take back'}</summary>
-      <Form toolId={entry.subjectId} entryId={entry.id} stamp={newStamp()} />
+      <summary className="num">{entry.kind === 'cut-logged' ? 'Wrong tool?' : 'Take back'}</summary>
+      <Form toolId={entry.subjectId} entryId={entry.id} about={about} stamp={newStamp()} />
     </details>
   );
 }

@@ -1,13 +1,13 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, type Option, Select, SubmitButton } from '@/app/_shared/ui';
 import { freeToolAction, reserveToolAction } from '../care-actions';
 
 interface About {
   readonly toolId: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }
 
 /** Keeps the tool for a line through a day. */
@@ -20,32 +20,19 @@ export function KeepForm({
 }: About & { readonly lines: readonly Option[]; readonly lineId: string; readonly untilDay: string }) {
   return (
     <EntryForm action={reserveToolAction} stamp={stamp} label="Keep for a job">
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <Select
-            id="keep-line"
-            name="jobLineId"
-            label="For job"
-            required
-            options={lines}
-            defaultValue={typedOr(state, 'jobLineId', lineId)}
-            error={fieldError(state, 'jobLineId')}
-          />
-          <Field
-            id="keep-until"
-            name="untilDay"
-            label="Through"
-            type="date"
-            required
-            defaultValue={typedOr(state, 'untilDay', untilDay)}
-            error={fieldError(state, 'untilDay')}
-          />
-          <div>
-            <SubmitButton tone="quiet">Keep it</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <Select
+        id="keep-line"
+        name="jobLineId"
+        label="For job"
+        required
+        options={lines}
+        defaultValue={lineId}
+      />
+      <Field id="keep-until" name="untilDay" label="Through" type="date" required defaultValue={untilDay} />
+      <div>
+        <SubmitButton tone="quiet">Keep it</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -54,14 +41,10 @@ export function KeepForm({
 export function FreeForm({ toolId, stamp }: About) {
   return (
     <EntryForm action={freeToolAction} stamp={stamp} label="Free it">
-      {() => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <div>
-            <SubmitButton tone="quiet">Free it for others</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <div>
+        <SubmitButton tone="quiet">Free it for others</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

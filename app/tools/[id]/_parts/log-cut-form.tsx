@@ -1,7 +1,8 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { LENGTH_UNIT_SIGNS } from '@/app/_shared/form/option-lists';
 import { Field, NumberField, type Option, Select, SubmitButton } from '@/app/_shared/ui';
 import { REJECT_CAUSES } from '@/lib/shop/vocabulary';
 import { logCutAction } from '../actions';
@@ -9,7 +10,7 @@ import { logCutAction } from '../actions';
 interface LogCutFormProps {
   readonly toolId: string;
   readonly operation: 'cone' | 'thread';
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly connections: readonly Option[];
   readonly materials: readonly Option[];
   readonly lines: readonly Option[];
@@ -39,59 +40,38 @@ export function LogCutForm({
 }: LogCutFormProps) {
   return (
     <EntryForm action={logCutAction} stamp={stamp} label={`Log ${operation}s`}>
-      {(state) => (
-        <>
-          <input type="hidden" name="toolId" value={toolId} />
-          <div className="columns">
-            <Select
-              name="connectionId"
-              label="Size and service"
-              options={connections}
-              defaultValue={typedOr(state, 'connectionId', first.connectionId)}
-              error={fieldError(state, 'connectionId')}
-            />
-            <Select
-              name="materialId"
-              label="Material"
-              options={materials}
-              defaultValue={typedOr(state, 'materialId', first.materialId)}
-              error={fieldError(state, 'materialId')}
-            />
-            <NumberField
-              name="ends"
-              label={operation === 'cone' ? 'Cones cut' : 'Threads cut'}
-              unit="ends"
-              required
-              defaultValue={typedOr(state, 'ends', first.ends)}
-              error={fieldError(state, 'ends')}
-            />
-            <NumberField
-              name="goodEnds"
-              label="Of these good"
-              unit="ends"
-              hint="Left empty: all of them"
-              defaultValue={typedOr(state, 'goodEnds', '')}
-              error={fieldError(state, 'goodEnds')}
-            />
-          </div>
-          <details>
-            <summary>Rejects, thread length, fluid, heat and more</summary>
-            <MoreFields state={state} operation={operation} lines={lines} fluids={fluids} first={first} />
-          </details>
-          <div>
-            <SubmitButton pendingText="Logging…">Log it</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="toolId" value={toolId} />
+      <div className="columns">
+        <Select
+          name="connectionId"
+          label="Size and service"
+          options={connections}
+          defaultValue={first.connectionId}
+        />
+        <Select name="materialId" label="Material" options={materials} defaultValue={first.materialId} />
+        <NumberField
+          name="ends"
+          label={operation === 'cone' ? 'Cones cut' : 'Threads cut'}
+          unit="ends"
+          required
+          defaultValue={first.ends}
+        />
+        <NumberField name="goodEnds" label="Of these good" unit="ends" hint="Left empty: all of them" />
+      </div>
+      <details>
+        <summary>Rejects, thread length, fluid, heat and more</summary>
+        <MoreFields operation={operation} lines={lines} fluids={fluids} first={first} />
+      </details>
+      <div>
+        <SubmitButton pendingText="Logging…">Log it</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
 
-type MoreProps = Pick<LogCutFormProps, 'operation' | 'lines' | 'fluids' | 'first'> & {
-  readonly state: FormState;
-};
+type MoreProps = Pick<LogCutFormProps, 'operation' | 'lines' | 'fluids' | 'first'>;
 
-function MoreFields({ state, operation, lines, fluids, first }: MoreProps) {
+function MoreFields({ operation, lines, fluids, first }: MoreProps) {
   return (
     <div className="stack">
       <div className="columns">
@@ -100,7 +80,7 @@ function MoreFields({ state, operation, lines, fluids, first }: MoreProps) {
           label="Job"
           placeholder="No job"
           options={lines}
-          defaultValue={typedOr(state, 'jobLineId', first.jobLineId)}
+          defaultValue={first.jobLineId}
         />
         <Select
           name="fluidId"
@@ -108,10 +88,9 @@ function MoreFields({ state, operation, lines, fluids, first }: MoreProps) {
           placeholder="Not said"
           hint="The bottle on the bench"
           options={fluids}
-          defaultValue={typedOr(state, 'fluidId', first.fluidId)}
-          error={fieldError(state, 'fluidId')}
+          defaultValue={first.fluidId}
         />
-        <Field name="heat" label="Heat" maxLength={40} defaultValue={typedOr(state, 'heat', first.heat)} />
+        <Field name="heat" label="Heat" maxLength={40} defaultValue={first.heat} />
         {operation === 'thread' ? (
           <NumberField
             name="threadLength"
@@ -120,14 +99,9 @@ function MoreFields({ state, operation, lines, fluids, first }: MoreProps) {
             hint="Only where it differs from the size table"
             units={{
               name: 'threadLengthUnit',
-              options: [
-                { value: 'in', label: 'in' },
-                { value: 'mm', label: 'mm' },
-              ],
-              defaultValue: typedOr(state, 'threadLengthUnit', first.unit),
+              options: LENGTH_UNIT_SIGNS,
+              defaultValue: first.unit,
             }}
-            defaultValue={typedOr(state, 'threadLength', '')}
-            error={fieldError(state, 'threadLength')}
           />
         ) : null}
       </div>
@@ -135,13 +109,7 @@ function MoreFields({ state, operation, lines, fluids, first }: MoreProps) {
         <legend>Rejects by cause</legend>
         <div className="columns">
           {REJECT_CAUSES.map(({ code, label }) => (
-            <NumberField
-              key={code}
-              name={`reject-${code}`}
-              label={label}
-              unit="ends"
-              defaultValue={typedOr(state, `reject-${code}`, '')}
-            />
+            <NumberField key={code} name={`reject-${code}`} label={label} unit="ends" />
           ))}
         </div>
       </fieldset>

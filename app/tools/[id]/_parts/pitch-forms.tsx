@@ -2,7 +2,8 @@
 
 import { useState } from 'react';
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import { useGivenBack } from '@/app/_shared/form/given-back';
+import { LENGTH_UNIT_SIGNS } from '@/app/_shared/form/option-lists';
 import { measureText } from '@/app/_shared/format';
 import { marginSentence } from '@/app/_shared/thread/margin-words';
 import { NumberField, SubmitButton } from '@/app/_shared/ui';
@@ -10,7 +11,7 @@ import { readTypedPitch } from '@/lib/reading/typed-finding';
 import { pitchMargin } from '@/lib/thread/pitch-margin';
 import { readEdgeAction } from '../actions';
 import type { PitchThread } from './pitch-thread';
-import { type About, Hidden, UNITS } from './reading-forms';
+import { type About, Hidden } from './reading-forms';
 
 type Unit = 'in' | 'mm';
 type PitchProps = About & { readonly unit: Unit; readonly thread: PitchThread | undefined };
@@ -32,17 +33,10 @@ export function OverWiresForm(props: PitchProps) {
             <Hidden method="pitch-diameter" toolId={toolId} today={today} />
             <input type="hidden" name="instrument" value="wires" />
             <div className="columns">
-              <Length
-                form="wires"
-                state={state}
-                name="wire"
-                label="Wires"
-                unit={unit}
-                first={thread.bestWire[unit]}
-              />
-              <Length form="wires" state={state} name="overWires" label="Measured over them" unit={unit} />
+              <Length form="wires" name="wire" label="Wires" unit={unit} first={thread.bestWire[unit]} />
+              <Length form="wires" name="overWires" label="Measured over them" unit={unit} />
             </div>
-            <Limits form="wires" state={state} thread={thread} unit={unit} />
+            <Limits form="wires" thread={thread} unit={unit} />
             <p className="quiet" aria-live="polite">
               {state.status === 'refused' && state.sentence === preview ? '' : preview}
             </p>
@@ -60,37 +54,25 @@ export function OverWiresForm(props: PitchProps) {
 export function PitchForm({ toolId, today, stamp, unit, thread }: PitchProps) {
   return (
     <EntryForm action={readEdgeAction} stamp={stamp} label="Pitch diameter">
-      {(state) => (
-        <>
-          <Hidden method="pitch-diameter" toolId={toolId} today={today} />
-          <input type="hidden" name="instrument" value="micrometer" />
-          <Length
-            form="pitch"
-            state={state}
-            name="pitchDiameter"
-            label="Pitch diameter of the last thread"
-            unit={unit}
-          />
-          <Limits form="pitch" state={state} thread={thread} unit={unit} />
-          <div>
-            <SubmitButton tone="quiet">Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <Hidden method="pitch-diameter" toolId={toolId} today={today} />
+      <input type="hidden" name="instrument" value="micrometer" />
+      <Length form="pitch" name="pitchDiameter" label="Pitch diameter of the last thread" unit={unit} />
+      <Limits form="pitch" thread={thread} unit={unit} />
+      <div>
+        <SubmitButton tone="quiet">Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
 
 function Length({
   form,
-  state,
   name,
   label,
   unit,
   first = '',
 }: {
   readonly form: 'wires' | 'pitch';
-  readonly state: FormState;
   readonly name: string;
   readonly label: string;
   readonly unit: Unit;
@@ -103,9 +85,8 @@ function Length({
       label={label}
       entry="fraction"
       required
-      units={{ name: `${name}Unit`, options: UNITS, defaultValue: typedOr(state, `${name}Unit`, unit) }}
-      defaultValue={typedOr(state, name, first)}
-      error={fieldError(state, name)}
+      units={{ name: `${name}Unit`, options: LENGTH_UNIT_SIGNS, defaultValue: unit }}
+      defaultValue={first}
     />
   );
 }
@@ -113,27 +94,25 @@ function Length({
 /** The limits of the pitch diameter: the table's own unless the drawing says otherwise. */
 function Limits({
   form,
-  state,
   thread,
   unit,
 }: {
   readonly form: 'wires' | 'pitch';
-  readonly state: FormState;
   readonly thread: PitchThread | undefined;
   readonly unit: Unit;
 }) {
   const limits = thread?.limits[unit] ?? { min: '', max: '' };
-  const wrong = fieldError(state, 'min') ?? fieldError(state, 'max');
+  const { error } = useGivenBack({ name: 'min', start: undefined, answers: 'max' });
   return (
-    <details open={limits.min === '' || wrong !== undefined}>
+    <details open={limits.min === '' || error !== undefined}>
       <summary>
         {limits.min === ''
           ? 'Limits of the pitch diameter'
           : `Limits ${limits.min} to ${limits.max} ${unit}, ${thread?.designation ?? ''} class ${thread?.threadClass ?? ''}`}
       </summary>
       <div className="columns">
-        <Length form={form} state={state} name="min" label="Lower limit" unit={unit} first={limits.min} />
-        <Length form={form} state={state} name="max" label="Upper limit" unit={unit} first={limits.max} />
+        <Length form={form} name="min" label="Lower limit" unit={unit} first={limits.min} />
+        <Length form={form} name="max" label="Upper limit" unit={unit} first={limits.max} />
       </div>
       <p className="fine">Class by the fitting maker’s manual.</p>
     </details>

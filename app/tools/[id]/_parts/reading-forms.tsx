@@ -1,7 +1,8 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { LENGTH_UNIT_SIGNS } from '@/app/_shared/form/option-lists';
 import { Choice, NumberField, SubmitButton } from '@/app/_shared/ui';
 import { GO_FEEL_LABEL, GO_FEELS, GRADE_LABEL, GRADES } from '@/lib/reading/reading';
 import { readEdgeAction } from '../actions';
@@ -9,34 +10,24 @@ import { readEdgeAction } from '../actions';
 export interface About {
   readonly toolId: string;
   readonly today: string;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
 }
-
-export const UNITS = [
-  { value: 'in', label: 'in' },
-  { value: 'mm', label: 'mm' },
-];
 
 /** The plain grade of a trained eye: four answers, one press. */
 export function GradeForm({ toolId, today, stamp }: About) {
   return (
     <EntryForm action={readEdgeAction} stamp={stamp} label="Grade by eye">
-      {(state) => (
-        <>
-          <Hidden method="grade" toolId={toolId} today={today} />
-          <Choice
-            name="grade"
-            legend="How it looks under the loupe"
-            required
-            defaultValue={typedOr(state, 'grade', '')}
-            options={GRADES.map((value) => ({ value, label: GRADE_LABEL[value] }))}
-          />
-          <p className="fine">Loupe and light. Never test an edge with a finger.</p>
-          <div>
-            <SubmitButton tone="quiet">Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <Hidden method="grade" toolId={toolId} today={today} />
+      <Choice
+        name="grade"
+        legend="How it looks under the loupe"
+        required
+        options={GRADES.map((value) => ({ value, label: GRADE_LABEL[value] }))}
+      />
+      <p className="fine">Loupe and light. Never test an edge with a finger.</p>
+      <div>
+        <SubmitButton tone="quiet">Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -45,23 +36,18 @@ export function GradeForm({ toolId, today, stamp }: About) {
 export function LandForm({ toolId, today, stamp, unit }: About & { readonly unit: 'in' | 'mm' }) {
   return (
     <EntryForm action={readEdgeAction} stamp={stamp} label="Wear land">
-      {(state) => (
-        <>
-          <Hidden method="flank-land" toolId={toolId} today={today} />
-          <NumberField
-            name="land"
-            label="Wear land on the flank"
-            entry="fraction"
-            required
-            units={{ name: 'landUnit', options: UNITS, defaultValue: typedOr(state, 'landUnit', unit) }}
-            defaultValue={typedOr(state, 'land', '')}
-            error={fieldError(state, 'land') ?? fieldError(state, 'finding.landMm')}
-          />
-          <div>
-            <SubmitButton tone="quiet">Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <Hidden method="flank-land" toolId={toolId} today={today} />
+      <NumberField
+        name="land"
+        label="Wear land on the flank"
+        entry="fraction"
+        required
+        units={{ name: 'landUnit', options: LENGTH_UNIT_SIGNS, defaultValue: unit }}
+        answers="finding.landMm"
+      />
+      <div>
+        <SubmitButton tone="quiet">Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }
@@ -70,31 +56,25 @@ export function LandForm({ toolId, today, stamp, unit }: About & { readonly unit
 export function RingForm({ toolId, today, stamp }: About) {
   return (
     <EntryForm action={readEdgeAction} stamp={stamp} label="Rings on the last thread">
-      {(state) => (
-        <>
-          <Hidden method="ring" toolId={toolId} today={today} />
-          <Choice
-            name="go"
-            legend="GO ring on the last thread"
-            required
-            defaultValue={typedOr(state, 'go', '')}
-            options={GO_FEELS.map((value) => ({ value, label: GO_FEEL_LABEL[value] }))}
-          />
-          <NumberField
-            name="notGoTurns"
-            label="NOT GO ran on"
-            entry="decimal"
-            unit="turns"
-            optional
-            hint="Clean part, clean ring, never forced"
-            defaultValue={typedOr(state, 'notGoTurns', '')}
-            error={fieldError(state, 'finding.notGoTurns')}
-          />
-          <div>
-            <SubmitButton tone="quiet">Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <Hidden method="ring" toolId={toolId} today={today} />
+      <Choice
+        name="go"
+        legend="GO ring on the last thread"
+        required
+        options={GO_FEELS.map((value) => ({ value, label: GO_FEEL_LABEL[value] }))}
+      />
+      <NumberField
+        name="notGoTurns"
+        label="NOT GO ran on"
+        entry="decimal"
+        unit="turns"
+        optional
+        hint="Clean part, clean ring, never forced"
+        answers="finding.notGoTurns"
+      />
+      <div>
+        <SubmitButton tone="quiet">Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -1,11 +1,12 @@
 import { chanceWords, count, floorEnds, percent } from '@/app/_shared/format';
-import { DieMark, Figure, LifeBand, Panel } from '@/app/_shared/ui';
+import { DieMark, Figure, LifeBand, Panel, VerdictMark } from '@/app/_shared/ui';
 import { materialWords } from '@/app/_shared/words/material-words';
 import { reasonSentence } from '@/app/_shared/words/reason-words';
 import { dieVerdict } from '@/lib/outlook/die-verdict';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { requiredProbability } from '@/lib/outlook/plan-facts';
 import { connectionText } from '@/lib/shop/connection-text';
+import { capital } from '@/lib/text/capital';
 import type { CutInHand } from './cut-in-hand';
 import { SureChoice } from './sure-choice';
 
@@ -15,12 +16,15 @@ export function VerdictPanel({
   toolId,
   cut,
   sure,
+  barred,
 }: {
   outlook: Outlook;
   toolId: string;
   cut: CutInHand;
   /** How sure safe ends are to be, where it was asked for; else as sure as the work in hand has to be. */
   sure?: number | undefined;
+  /** Why it may not be put to work as it stands; then no word says go, and the figures are for when it may. */
+  barred: string | undefined;
 }) {
   const asked = { connectionId: cut.connection.id, materialId: cut.material.id };
   const forecast = outlook.forecast(toolId, asked);
@@ -34,7 +38,18 @@ export function VerdictPanel({
   return (
     <Panel title="What it has left" aside={what}>
       <div className="stack">
-        {verdict ? <DieMark verdict={verdict} size="l" alarm={verdict === 'swap'} /> : null}
+        {barred === undefined ? null : (
+          <p>
+            <VerdictMark verdict="cannot-make-now" size="l">
+              not to be used now
+            </VerdictMark>
+            <br />
+            {capital(barred)}. The figures are for when it may be used again.
+          </p>
+        )}
+        {verdict && barred === undefined ? (
+          <DieMark verdict={verdict} size="l" alarm={verdict === 'swap'} />
+        ) : null}
         <Figure
           value={safe === 0 ? 'No end is safe' : `${count(floorEnds(safe), 'end')} safe`}
           note={

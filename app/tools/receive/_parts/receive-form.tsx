@@ -1,14 +1,17 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { type FormState, fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
+import { fieldError } from '@/app/_shared/form/form-state';
 import { Choice, Field, NumberField, Panel, Select, SubmitButton } from '@/app/_shared/ui';
 import { receiveAction } from '../actions';
+import { OpeningFields } from './opening-fields';
 import type { PartChoice } from './part-choice';
+import { WrongHandStop } from './wrong-hand-stop';
 
 interface ReceiveFormProps {
   readonly choice: PartChoice;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly today: string;
 }
 
@@ -28,8 +31,7 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
                 hint="Without O and I: they read like 0 and 1"
                 required
                 maxLength={16}
-                defaultValue={typedOr(state, 'toolId', choice.suggestedId)}
-                error={fieldError(state, 'toolId')}
+                defaultValue={choice.suggestedId}
               />
               {choice.orders.length === 0 ? null : (
                 <Select
@@ -37,32 +39,17 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
                   label="Came on order"
                   placeholder="None of them"
                   options={choice.orders}
-                  defaultValue={typedOr(state, 'orderId', choice.orderId)}
+                  defaultValue={choice.orderId}
                 />
               )}
-              <Field
-                name="lot"
-                label="Lot"
-                optional
-                maxLength={60}
-                defaultValue={typedOr(state, 'lot', '')}
-              />
-              <Field
-                name="receivedOnDay"
-                label="Received on"
-                type="date"
-                required
-                defaultValue={typedOr(state, 'receivedOnDay', today)}
-                error={fieldError(state, 'receivedOnDay')}
-              />
+              <Field name="lot" label="Lot" optional maxLength={60} />
+              <Field name="receivedOnDay" label="Received on" type="date" required defaultValue={today} />
             </div>
             {part.hand === null ? null : (
               <Choice
                 name="hand"
                 legend="Hand, as marked on the tool itself"
                 required
-                defaultValue={typedOr(state, 'hand', '')}
-                error={fieldError(state, 'hand')}
                 options={[
                   { value: 'LH', label: 'LH', note: 'left hand' },
                   { value: 'RH', label: 'RH', note: 'right hand' },
@@ -70,16 +57,19 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
               />
             )}
             {fieldError(state, 'hand') === undefined ? null : (
-              <label className="check">
-                <input type="checkbox" name="takeWrongHand" /> It really is so: take it into quarantine, to be
-                sent back
-              </label>
+              <>
+                <label className="check">
+                  <input type="checkbox" name="takeWrongHand" /> It really is so: take it into quarantine, to
+                  be sent back
+                </label>
+                <WrongHandStop state={state} />
+              </>
             )}
             <Choice
               name="certificate"
               legend="Its certificate"
               hint="Missing or wrong: it is received into quarantine until that is settled"
-              defaultValue={typedOr(state, 'certificate', 'in-order')}
+              defaultValue="in-order"
               options={[
                 { value: 'in-order', label: 'in order, or none is asked' },
                 { value: 'missing', label: 'missing' },
@@ -93,12 +83,10 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
                 type="date"
                 hint="From its certificate; good to the end of that day. Empty only without a certificate"
                 optional
-                defaultValue={typedOr(state, 'dueOnDay', '')}
-                error={fieldError(state, 'dueOnDay')}
               />
             ) : null}
-            {part.role === 'fluid' ? <FluidFields state={state} /> : null}
-            {choice.hasEdge ? <OpeningFields state={state} choice={choice} /> : null}
+            {part.role === 'fluid' ? <FluidFields /> : null}
+            {choice.hasEdge ? <OpeningFields choice={choice} /> : null}
             <div>
               <SubmitButton pendingText="Receiving…">Into the crib</SubmitButton>
             </div>
@@ -109,74 +97,12 @@ export function ReceiveForm({ choice, stamp, today }: ReceiveFormProps) {
   );
 }
 
-function FluidFields({ state }: { readonly state: FormState }) {
+function FluidFields() {
   return (
     <div className="columns">
-      <NumberField
-        name="levelMl"
-        label="In the bottle"
-        entry="decimal"
-        unit="mL"
-        required
-        defaultValue={typedOr(state, 'levelMl', '')}
-        error={fieldError(state, 'levelMl')}
-      />
-      <Field
-        name="expiresOnDay"
-        label="Shelf life to"
-        type="date"
-        optional
-        defaultValue={typedOr(state, 'expiresOnDay', '')}
-      />
-      <Field
-        name="openedOnDay"
-        label="Opened on"
-        type="date"
-        optional
-        defaultValue={typedOr(state, 'openedOnDay', '')}
-      />
+      <NumberField name="levelMl" label="In the bottle" entry="decimal" unit="mL" required />
+      <Field name="expiresOnDay" label="Shelf life to" type="date" optional />
+      <Field name="openedOnDay" label="Opened on" type="date" optional />
     </div>
-  );
-}
-
-function OpeningFields({ state, choice }: { readonly state: FormState; readonly choice: PartChoice }) {
-  return (
-    <>
-      <Choice
-        name="opening"
-        legend="What it has cut before"
-        defaultValue={typedOr(state, 'opening', 'new')}
-        error={fieldError(state, 'opening')}
-        options={[
-          { value: 'new', label: 'nothing, it is new' },
-          { value: 'counted', label: 'about so many ends', note: 'say how many below' },
-          { value: 'unknown', label: 'nobody knows' },
-        ]}
-      />
-      <details open={state.status === 'refused'}>
-        <summary>Ends already cut</summary>
-        <div className="columns">
-          <NumberField
-            name="openingEnds"
-            label="Ends"
-            unit="ends"
-            defaultValue={typedOr(state, 'openingEnds', '')}
-            error={fieldError(state, 'opening.ends')}
-          />
-          <Select
-            name="openingConnectionId"
-            label="Of size"
-            options={choice.connections}
-            defaultValue={typedOr(state, 'openingConnectionId', choice.connections[0]?.value ?? '')}
-          />
-          <Select
-            name="openingMaterialId"
-            label="In"
-            options={choice.materials}
-            defaultValue={typedOr(state, 'openingMaterialId', choice.materials[0]?.value ?? '')}
-          />
-        </div>
-      </details>
-    </>
   );
 }

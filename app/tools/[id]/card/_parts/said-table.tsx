@@ -47,6 +47,8 @@ function cameOf({ settled }: Prediction): string {
       return 'an incident came first: says nothing of wear';
     case 'lost':
       return 'lost: says nothing of wear';
+    case 'other-work':
+      return 'put to other work before: says nothing';
     default:
       return 'came back good with fewer cut: says nothing';
   }

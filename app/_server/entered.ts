@@ -2,16 +2,16 @@ import 'server-only';
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { z } from 'zod';
-import { act } from '@/app/_server/act';
-import { stamp, text } from '@/app/_server/form-fields';
 import type { FormState } from '@/app/_shared/form/form-state';
 import type { Recorded } from '@/db/ledger/ledger';
 import type { Action } from '@/lib/access/permit';
 import { tidyToolId } from '@/lib/shop/tool-id';
+import { act } from './act';
+import { stamp, text } from './form-fields';
 
 type Door<A extends Action, S extends z.ZodType> = Parameters<typeof act<A, S, Recorded>>[0];
 
-/** Runs a command about a tool and says what was done, with an Undo. */
+/** Runs a command about the tool that the form names, and says what was done, with an Undo. */
 export async function entered<A extends Action, S extends z.ZodType>(
   door: Door<A, S>,
   raw: object,
@@ -27,14 +27,20 @@ export async function entered<A extends Action, S extends z.ZodType>(
   return { status: 'done', sentence, undoEntryId: done.value.id };
 }
 
-/** The same for what moves the tool: its form may be gone afterwards, so the page itself says what was done. */
-export async function enteredAndBack<A extends Action, S extends z.ZodType>(
-  door: Door<A, S>,
-  raw: object,
-  form: FormData,
-): Promise<FormState> {
-  const done = await entered(door, raw, form, '');
-  if (done.status !== 'done') return done;
-  const query = done.undoEntryId === undefined ? '' : `?done=${encodeURIComponent(done.undoEntryId)}`;
-  redirect(`/tools/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}${query}`);
+/**
+ * The same where the form may be gone afterwards: the tool's page in this folder says what was done. Of an entry that was there
+ * already it says nothing, or the form stays and says so.
+ */
+export function backTo(folder: '/tools' | '/gauges' | '/fluid', repeat: 'unsaid' | 'said' = 'unsaid') {
+  return async <A extends Action, S extends z.ZodType>(
+    door: Door<A, S>,
+    raw: object,
+    form: FormData,
+  ): Promise<FormState> => {
+    const done = await entered(door, raw, form, '');
+    if (done.status !== 'done') return done;
+    if (done.undoEntryId === undefined && repeat === 'said') return done;
+    const query = done.undoEntryId === undefined ? '' : `?done=${encodeURIComponent(done.undoEntryId)}`;
+    redirect(`${folder}/${encodeURIComponent(tidyToolId(text(form, 'toolId')))}${query}`);
+  };
 }
