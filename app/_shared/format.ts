@@ -8,7 +8,7 @@
  *   sizes       sizeName(0.5625)                     9⁄16              sizeName(0.5625, 'high') 9⁄16 high pressure
  *   lengths     lengthText(23.8125, 'mm')            23.8 mm           lengthText(23.8125, 'in') 15⁄16 in
  *   days        inDays('2026-12-07', today)          in 12 days, Mon 7 Dec
- *   money       money(12500, 'EUR')                  €125.00
+ *   money       money(12500, 'EUR')                  €125.00           estimatedMoney(10727, 'USD') $107
  *   exposure    exposureText('die', 430)             430 turns         exposureText('blade', 12400) 12.4 cm³
  */
 import { type EdgeKind, SERVICE_LABEL, type Service } from '@/lib/shop/vocabulary';
@@ -171,12 +171,21 @@ export function dayText(day: string, today?: string): string {
   return today?.slice(0, 4) === day.slice(0, 4) ? short : `${short} ${date.getUTCFullYear()}`;
 }
 
-/** A day seen from today: "in 12 days, Mon 7 Dec", "today, Wed 25 Nov", "3 days ago, Sun 22 Nov". */
+/** Stretches of more days than this are said in months, from three years on in years; the day stands beside them. */
+const DAYS_SAID = 92;
+
+/** How long, as one says it: "12 days", "9 months", "4 years"; whole, rounded down. Domain: days of 0 or more. */
+function stretch(days: number): string {
+  if (days <= DAYS_SAID) return count(days, 'day');
+  return days < 3 * 365 ? monthsText(days) : count(Math.floor(days / 365.25), 'year');
+}
+
+/** A day seen from today: "in 12 days, Mon 7 Dec", "today, Wed 25 Nov", "3 days ago, Sun 22 Nov", "in 9 months, …". */
 export function inDays(day: string, today: string): string {
   const gap = dayNumber(day) - dayNumber(today);
   if (Number.isNaN(gap)) return 'no date';
   const near = gap === 0 ? 'today' : gap === 1 ? 'tomorrow' : gap === -1 ? 'yesterday' : undefined;
-  const words = near ?? (gap > 0 ? `in ${count(gap, 'day')}` : `${count(-gap, 'day')} ago`);
+  const words = near ?? (gap > 0 ? `in ${stretch(gap)}` : `${stretch(-gap)} ago`);
   return `${words}, ${dayText(day, today)}`;
 }
 
@@ -184,9 +193,7 @@ export function inDays(day: string, today: string): string {
 export function dueText(day: string, today: string): string {
   const gap = dayNumber(day) - dayNumber(today);
   if (Number.isNaN(gap)) return 'no due date';
-  return gap < 0
-    ? `${count(-gap, 'day')} overdue, was due ${dayText(day, today)}`
-    : `due ${inDays(day, today)}`;
+  return gap < 0 ? `${stretch(-gap)} overdue, was due ${dayText(day, today)}` : `due ${inDays(day, today)}`;
 }
 
 /** A moment on the shop's wall clock: "14:05". */
@@ -211,13 +218,28 @@ export function momentText(ms: number, timeZone: string, today?: string): string
 
 /** Money kept in minor units: money(12500, 'EUR') is €125.00. Currency code after ISO 4217. */
 export function money(minor: number, currency: string): string {
-  const style = new Intl.NumberFormat('en-GB', {
+  const style = moneyStyle(currency);
+  return style.format(minor / 10 ** minorDigits(style));
+}
+
+/** Money that is an estimate, to so many figures and without needless cents: 10 727 minor units are $107. */
+export function estimatedMoney(minor: number, currency: string, figures = 3): string {
+  const major = minor / 10 ** minorDigits(moneyStyle(currency));
+  if (Math.abs(major) < 10 ** (figures - 1)) return money(Math.round(minor), currency);
+  return moneyStyle(currency, { maximumSignificantDigits: figures }).format(major);
+}
+
+function moneyStyle(currency: string, more: Intl.NumberFormatOptions = {}): Intl.NumberFormat {
+  return new Intl.NumberFormat('en-GB', {
     style: 'currency',
     currency,
     currencyDisplay: 'narrowSymbol',
+    ...more,
   });
-  const decimals = style.resolvedOptions().maximumFractionDigits ?? 2;
-  return style.format(minor / 10 ** decimals);
+}
+
+function minorDigits(style: Intl.NumberFormat): number {
+  return style.resolvedOptions().maximumFractionDigits ?? 2;
 }
 
 /** What an edge has cut, in the shop's own measure: turns for a die, metal removed for a blade. */

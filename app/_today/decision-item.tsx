@@ -6,10 +6,12 @@ import { ToolId, VerdictMark } from '@/app/_shared/ui';
 import { wayLink } from '@/app/_shared/words/way-words';
 import type { PlanRow } from '@/app/plan/_parts/plan-rows';
 import { verdictHeadline } from '@/lib/capability/verdict-headline';
+import { isByShare } from '@/lib/capability/word-blocker';
 import type { Decision } from '@/lib/outlook/decisions';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { waysOut } from '@/lib/outlook/ways-out';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
+import { capital } from '@/lib/text/capital';
 import styles from './today.module.css';
 
 interface DecisionItemProps {
@@ -46,6 +48,7 @@ function LineDecision({ decision, outlook, rows, lineLabel }: DecisionItemProps)
   const next = blocker && waysOut(blocker, row.line, outlook.facts)[0];
   const link = next && wayLink(next, today);
   const { clearsOnDay } = decision.verdict;
+  const by = decision.verdict.blockers.some(isByShare) ? 'sure enough' : 'clears';
   return (
     <Item
       mark={<VerdictMark verdict={decision.verdict.verdict} />}
@@ -63,7 +66,7 @@ function LineDecision({ decision, outlook, rows, lineLabel }: DecisionItemProps)
         <>
           starts {inDays(row.line.startOnDay, today)}
           <p className="quiet">
-            {clearsOnDay === null ? 'no known date' : `clears ${inDays(clearsOnDay, today)}`}
+            {clearsOnDay === null ? 'no known date' : `${by} ${inDays(clearsOnDay, today)}`}
           </p>
         </>
       }
@@ -146,8 +149,4 @@ function lastDayWords(onDay: string, today: string): string {
 function markWord(kind: 'gauge-due' | 'fluid-expiring', over: boolean): string {
   if (kind === 'gauge-due') return over ? 'calibration over' : 'calibration due';
   return over ? 'out of date' : 'expires';
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

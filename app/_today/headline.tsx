@@ -8,6 +8,7 @@ import { verdictHeadline } from '@/lib/capability/verdict-headline';
 import { wordBlocker } from '@/lib/capability/word-blocker';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { waysOut } from '@/lib/outlook/ways-out';
+import { capital } from '@/lib/text/capital';
 
 interface HeadlineProps {
   readonly outlook: Outlook;
@@ -97,8 +98,4 @@ function AllWell({ outlook, rows }: Pick<HeadlineProps, 'outlook' | 'rows'>) {
       actions={<ButtonLink href="/plan">The plan</ButtonLink>}
     />
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

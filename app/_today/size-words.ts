@@ -1,4 +1,5 @@
-import type { Blocker, LineVerdict } from '@/lib/capability/line-verdict';
+import type { Blocker } from '@/lib/capability/blocker';
+import type { LineVerdict } from '@/lib/capability/line-verdict';
 import { verdictHeadline } from '@/lib/capability/verdict-headline';
 
 /** How many reasons fit under a drawing. */

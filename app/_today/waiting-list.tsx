@@ -7,6 +7,7 @@ import type { Db } from '@/db/open';
 import { listOpenConflicts } from '@/db/queries/conflicts';
 import { listOpenFindings } from '@/db/queries/gauge-looks';
 import { listKits } from '@/db/queries/kits';
+import { listPiecesOwed } from '@/db/queries/pieces-owed';
 import { listRecalls } from '@/db/queries/recalls';
 import { suspectEndsLeft } from '@/lib/ledger/recall-history';
 import { type LateKit, lateKits } from '@/lib/outlook/late-kits';
@@ -20,9 +21,9 @@ interface Waiting {
   readonly more: ReactNode;
 }
 
-/** What was begun and waits for somebody: ends in doubt, entries not taken, kits not back. Nothing at all when there is none. */
+/** What was begun and waits for somebody: pieces missing, ends in doubt, entries not taken, kits not back. Nothing at all when there is none. */
 export function WaitingList({ db, facts }: { readonly db: Db; readonly facts: ShopFacts }) {
-  const all = [...recallsOpen(db), ...conflictsOpen(db), ...kitsLate(db, facts)];
+  const all = [...piecesOwed(db), ...recallsOpen(db), ...conflictsOpen(db), ...kitsLate(db, facts)];
   if (all.length === 0) return null;
   return (
     <Panel title="Begun and not finished">
@@ -38,6 +39,15 @@ export function WaitingList({ db, facts }: { readonly db: Db; readonly facts: Sh
       </ul>
     </Panel>
   );
+}
+
+function piecesOwed(db: Db): Waiting[] {
+  return listPiecesOwed(db).map((toolId) => ({
+    key: toolId,
+    href: `/tools/${encodeURIComponent(toolId)}`,
+    said: `Pieces of ${toolId}`,
+    more: 'to be found before the tube or the bench is released',
+  }));
 }
 
 function recallsOpen(db: Db): Waiting[] {

@@ -4,11 +4,14 @@ import { FiguresNote } from '@/app/_shared/figures-note';
 import { dayText } from '@/app/_shared/format';
 import { EmptyState, TitleBlock } from '@/app/_shared/ui';
 import { listClosedJobs, listOpenLines } from '@/db/queries/jobs';
+import { checklistReader } from '@/lib/capability/set-checklist';
+import { shopPlan } from '@/lib/outlook/shop-plan';
 import { ClosedJobs } from './_parts/closed-jobs';
+import { restsOnSentences } from './_parts/coming-words';
 import { JustPlanned } from './_parts/just-planned';
 import { LineGroup } from './_parts/line-group';
 import { PlanActions } from './_parts/plan-actions';
-import { lineLabeller, planRows } from './_parts/plan-rows';
+import { lineLabeller, type PlanRow, planRows } from './_parts/plan-rows';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Plan' };
@@ -24,7 +27,10 @@ export default async function PlanPage({ searchParams }: PageProps<'/plan'>) {
   const cannot = group('cannot-make-now');
   const [risk, can] = [group('at-risk'), group('can-make')];
   const made = rows.filter(({ endsToMake }) => endsToMake === 0);
-  const shared = { today, lineLabel: lineLabeller(lines), alarmLineId: cannot[0]?.line.id };
+  const lineLabel = lineLabeller(lines);
+  const checksOf = checklistReader(shopPlan(outlook.facts, outlook.ensemble));
+  const restsOn = ({ verdict }: PlanRow) => restsOnSentences(checksOf(verdict), today, lineLabel);
+  const shared = { today, lineLabel, restsOn, alarmLineId: cannot[0]?.line.id };
   return (
     <div className="page">
       <FiguresNote asOfMs={asOfMs} />

@@ -1,17 +1,17 @@
 import type { Day } from '../calendar/day';
 import type { LifeDraws } from '../ensemble/life-draws';
 import { invariant } from '../invariant';
-import { EDGE_KINDS, ROLES, type Role } from '../shop/vocabulary';
+import { EDGE_KINDS } from '../shop/vocabulary';
 import { listCandidates } from './candidates';
-import { type ClaimRefusal, claimItems } from './claim-items';
 import { walkEdge } from './edge-walk';
 import { indexCandidates } from './fitting-candidates';
 import { shareFluid } from './fluid-share';
 import { lifeOutlook } from './life-outlook';
-import { type QueuedLine, queueLines } from './line-order';
+import { claimByRole, isMaterialKnown, linesThatGo } from './line-claims';
+import { queueLines } from './line-order';
 import type { LineVerdict } from './line-verdict';
 import { lineVerdictOf } from './line-verdict-of';
-import { isStopped, type NeedStatus, needStatuses } from './need-status';
+import { needStatuses } from './need-status';
 import {
   type Arrival,
   DEFAULT_TARGETS,
@@ -54,10 +54,7 @@ export function checkPlan(input: PlanInput): LineVerdict[] {
   const findFitting = indexCandidates(listCandidates(input.items, input.arrivals, context));
   const statuses = queue.map((queued) => needStatuses(queued, findFitting));
   const materialKnown = queue.map((queued) => isMaterialKnown(queued, draws));
-  const goes = queue.map(
-    ({ hasTableRow, line }, i) =>
-      line.asksOnly !== true && hasTableRow && materialKnown[i] === true && !isStopped(statuses[i] ?? []),
-  );
+  const goes = linesThatGo(queue, statuses, draws);
   const refusals = claimByRole(queue, statuses, goes);
   const fluids = shareFluid(queue, statuses, goes);
   const walks = EDGE_KINDS.map((kind) => walkEdge(kind, queue, statuses, goes, draws, today));
@@ -78,33 +75,4 @@ export function checkPlan(input: PlanInput): LineVerdict[] {
       floorProbability: targets.floorProbability,
     });
   });
-}
-
-function isMaterialKnown({ line, needs }: QueuedLine, draws: LifeDraws): boolean {
-  return EDGE_KINDS.every(
-    (kind) =>
-      !needs.some(({ role }) => role === kind) || draws.materialFactor(kind, line.materialId) !== undefined,
-  );
-}
-
-/** Settles role by role who has what when dates overlap. */
-function claimByRole(
-  queue: readonly QueuedLine[],
-  statuses: readonly (readonly NeedStatus[])[],
-  goes: readonly boolean[],
-): Map<Role, ClaimRefusal>[] {
-  const refusals = queue.map(() => new Map<Role, ClaimRefusal>());
-  for (const role of ROLES) {
-    const claims = queue.flatMap(({ line, startOnDay, dueOnDay }, i) => {
-      const status = statuses[i]?.find(({ need }) => need.role === role && need.heldByLine);
-      if (status === undefined) return [];
-      const holds = goes[i] === true;
-      return [{ i, claim: { lineId: line.lineId, startOnDay, dueOnDay, usable: status.usable, holds } }];
-    });
-    claimItems(claims.map(({ claim }) => claim)).forEach((refusal, at) => {
-      const i = claims[at]?.i;
-      if (refusal !== null && i !== undefined) refusals[i]?.set(role, refusal);
-    });
-  }
-  return refusals;
 }

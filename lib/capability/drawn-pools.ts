@@ -1,5 +1,5 @@
 import type { Candidate } from './candidates';
-import type { LifePool } from './edge-pools';
+import type { LifePool } from './life-pool';
 
 /** A piece on order whose day is drawn, and the lines that it fits. */
 export interface DrawnPiece {

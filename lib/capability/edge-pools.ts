@@ -3,17 +3,9 @@ import type { LifeDraws } from '../ensemble/life-draws';
 import { invariant } from '../invariant';
 import type { Candidate } from './candidates';
 import { drawnPools } from './drawn-pools';
+import type { LifePool } from './life-pool';
 import type { QueuedLine } from './line-order';
 import type { NeedStatus } from './need-status';
-import type { Pool } from './share-supply';
-
-/** Lives of like pieces, and for lines that they come too late for, when they come: in whole days from today. */
-export interface LifePool extends Pool {
-  readonly lateInDays: ReadonlyMap<number, LateInDays>;
-}
-
-/** One figure for every draw, or one for each. */
-export type LateInDays = number | ArrayLike<number>;
 
 interface Reached {
   readonly candidate: Candidate;

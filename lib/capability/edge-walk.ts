@@ -2,6 +2,7 @@ import { type Day, daysBetween } from '../calendar/day';
 import type { LifeDraws } from '../ensemble/life-draws';
 import { invariant } from '../invariant';
 import type { EdgeKind } from '../shop/vocabulary';
+import { cutsLeftOf } from './cuts-left';
 import { poolLives } from './edge-pools';
 import { wholeEnds } from './ends-left';
 import type { QueuedLine } from './line-order';
@@ -12,7 +13,7 @@ import { type EndWear, type Waiting, waitingEnds } from './waiting-ends';
 /** What one kind of edge holds for one line, after the lines before it. */
 export interface EdgeOutlook {
   readonly kind: EdgeKind;
-  /** Whole ends per draw. */
+  /** Whole ends per draw, with those of the line that are through this cut already. */
   readonly ends: Float64Array;
   /** The same if the line waited for pieces that come too late for its dates. Null where it lasts in every draw as it is. */
   readonly waiting: Waiting | null;
@@ -27,6 +28,7 @@ const OPERATION_OF: Record<EdgeKind, 'cone' | 'thread'> = { blade: 'cone', die: 
  * follows another when the first is done (a swap in mid-job); overlapping lines may hand an edge over. So the order in
  * which like edges go out decides which of them is left, not whether the ends get cut. Where sizes cross, the sharing
  * of a draw is the best there is, as if the crib knew which edge will die: there P is a bound from above.
+ * An end that has this cut already, and waits for the other, counts among the ends that the edge allows.
  * A stopped line (`spends[i]` false) is told what there is and takes nothing.
  * Returns one outlook per line, undefined where the line does not use this kind of edge or its material is unknown.
  */
@@ -45,17 +47,20 @@ export function walkEdge(
   const pools = poolLives(queue, mine, draws, today);
   const demands = queue.map(({ line }, i): Demand => {
     const wear = wears[i];
-    const amount = wear ? wear.exposurePerEnd * line.endsToMake : 0;
+    const amount = wear ? wear.exposurePerEnd * cutsLeftOf(line, kind) : 0;
     return { amount, weights: wear?.factors ?? new Float64Array(), takes: spends[i] === true };
   });
   const outlooks: (EdgeOutlook | undefined)[] = queue.map(() => undefined);
   shareSupply(pools, demands, draws.drawCount, (taker, capacity, left) => {
     const wear = wears[taker];
-    if (wear === undefined) return;
-    const ends = wholeEnds(capacity, wear.exposurePerEnd, wear.factors);
-    noneBeforeItBegins(ends, mine[taker], queue[taker]?.startOnDay ?? today, today);
-    const lasts = ends.every((count) => count >= (queue[taker]?.line.endsToMake ?? 0));
-    const waiting = lasts ? null : waitingEnds(pools, left, taker, capacity, wear);
+    const queued = queue[taker];
+    if (wear === undefined || queued === undefined) return;
+    const { endsToMake } = queued.line;
+    const endsCut = endsToMake - cutsLeftOf(queued.line, kind);
+    const ends = wholeEnds(capacity, wear.exposurePerEnd, wear.factors).map((count) => count + endsCut);
+    noneBeforeItBegins(ends, mine[taker], queued.startOnDay, today);
+    const lasts = ends.every((count) => count >= endsToMake);
+    const waiting = lasts ? null : waitingEnds(pools, left, taker, capacity, { ...wear, endsCut });
     outlooks[taker] = { kind, ends, waiting };
   });
   return outlooks;

@@ -1,6 +1,7 @@
+export type { Blocker, BlockerKind, BlockerReason } from './blocker';
 export { checkPlan, type PlanInput } from './check-plan';
 export { COMPLETE_SET, type NeedPhase, type SetNeed, setNeeds } from './complete-set';
-export type { Blocker, BlockerKind, BlockerReason, LineVerdict, Verdict } from './line-verdict';
+export type { LineVerdict, Verdict } from './line-verdict';
 export {
   type Arrival,
   DEFAULT_TARGETS,

@@ -1,8 +1,8 @@
 import { addDays, type Day, daysBetween } from '../calendar/day';
 import { CALIBRATED_ROLES } from '../shop/vocabulary';
+import type { BlockerReason } from './blocker';
 import type { SetNeed } from './complete-set';
 import type { QueuedLine } from './line-order';
-import type { BlockerReason } from './line-verdict';
 import type { SetItem } from './plan-input';
 
 /** Where an item stands for one line: from which day it can be used (null: none known), and what is in the way. */

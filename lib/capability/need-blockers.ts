@@ -1,7 +1,7 @@
 import type { Day } from '../calendar/day';
+import type { Blocker, BlockerKind, BlockerReason } from './blocker';
 import type { ClaimRefusal } from './claim-items';
 import { type FluidShare, isFluidEnough } from './fluid-share';
-import type { Blocker, BlockerKind, BlockerReason } from './line-verdict';
 import type { NeedStatus } from './need-status';
 
 export type UnrankedBlocker = BlockerReason & Omit<Blocker, 'rank' | keyof BlockerReason>;

@@ -55,6 +55,8 @@ export interface PlanLine extends EndDemand {
   readonly materialId: string;
   /** Ends still to make. 0: nothing left to do, so it needs and holds nothing. */
   readonly endsToMake: number;
+  /** Cones and threads still to cut, where one of them is ahead of the other. Absent: as many as ends to make. */
+  readonly cutsLeft?: { readonly cone: number; readonly thread: number } | undefined;
   readonly operations: readonly Operation[];
   readonly startOnDay: Day;
   readonly dueOnDay: Day;

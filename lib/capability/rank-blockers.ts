@@ -1,5 +1,5 @@
 import type { Role } from '../shop/vocabulary';
-import type { Blocker, BlockerKind } from './line-verdict';
+import type { Blocker, BlockerKind } from './blocker';
 import type { UnrankedBlocker } from './need-blockers';
 
 /** Among blockers without a date: what takes longest to put right first. Source: common practice, no source. */

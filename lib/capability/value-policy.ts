@@ -1,6 +1,7 @@
 import type { LifeDraws } from '../ensemble/life-draws';
 import type { EdgeKind } from '../shop/vocabulary';
 import { EDGE_KINDS } from '../shop/vocabulary';
+import { cutsLeftOf } from './cuts-left';
 import { isWithinLife } from './ends-left';
 import type { QueuedLine } from './line-order';
 import type { NeedStatus } from './need-status';
@@ -39,7 +40,7 @@ export function valuePolicy(
     const surest = surestTool(
       status,
       draws,
-      (k) => exposurePerEnd * line.endsToMake * (factors[k] as number),
+      (k) => exposurePerEnd * cutsLeftOf(line, kind) * (factors[k] as number),
     );
     return [
       {

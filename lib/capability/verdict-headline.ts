@@ -1,5 +1,6 @@
 import { HAND_LABEL, ROLE_LABEL, type Role } from '../shop/vocabulary';
-import type { Blocker, LineVerdict } from './line-verdict';
+import type { Blocker } from './blocker';
+import type { LineVerdict } from './line-verdict';
 
 /** How many reasons a headline names before it counts the rest. */
 const HEADLINE_REASONS = 4;

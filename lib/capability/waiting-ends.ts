@@ -1,5 +1,5 @@
-import type { LateInDays, LifePool } from './edge-pools';
 import { wholeEnds } from './ends-left';
+import type { LateInDays, LifePool } from './life-pool';
 
 /** What a line would have if it waited for pieces that come too late for its dates. */
 export interface Waiting {
@@ -13,6 +13,8 @@ export interface Waiting {
 export interface EndWear {
   readonly exposurePerEnd: number;
   readonly factors: Float64Array;
+  /** Ends of the line that are through this cut already. */
+  readonly endsCut?: number;
 }
 
 interface Late {
@@ -40,7 +42,8 @@ export function waitingEnds(
       for (const { days, amounts } of late)
         for (let k = 0; k < sum.length; k++)
           if (dayAt(days, k) <= inDays) sum[k] = (sum[k] as number) + (amounts[k] as number);
-      return wholeEnds(sum, wear.exposurePerEnd, wear.factors);
+      const ends = wholeEnds(sum, wear.exposurePerEnd, wear.factors);
+      return ends.map((count) => count + (wear.endsCut ?? 0));
     },
   };
 }

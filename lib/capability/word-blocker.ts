@@ -1,7 +1,8 @@
 import { type Day, dayLabel } from '../calendar';
 import type { FluidObjection } from '../fluid/permit-fluid';
 import { HAND_LABEL, ROLE_LABEL } from '../shop/vocabulary';
-import type { Blocker, BlockerKind } from './line-verdict';
+import { capital } from '../text/capital';
+import type { Blocker, BlockerKind } from './blocker';
 
 /** Words that the caller knows and the verdict does not. */
 export interface BlockerWords {
@@ -73,8 +74,17 @@ const NOT_PERMITTED: Record<FluidObjection, string> = {
 function clears(blocker: Blocker): string {
   const { clearsOnDay } = blocker;
   if ('backOnDay' in blocker && blocker.backOnDay === clearsOnDay) return '';
-  if (clearsOnDay !== null) return `; clears ${dayLabel(clearsOnDay)}`;
+  if (clearsOnDay !== null)
+    return `; ${isByShare(blocker) ? 'sure enough by' : 'clears'} ${dayLabel(clearsOnDay)}`;
   return UP_TO_THE_SHOP.includes(blocker.kind) || saysNoDay(blocker) ? '' : '; no date known';
+}
+
+/** What clears on a day of the shop's own asking: by then an order is there, or lives are enough, as surely as the line asks. */
+const BY_SHARE: readonly BlockerKind[] = ['missing', 'life-short', 'no-sure-edge', 'fluid-short'];
+
+/** Whether the day on which it clears is one by which it is sure enough, and may well be clear before. */
+export function isByShare({ kind }: Pick<Blocker, 'kind'>): boolean {
+  return BY_SHARE.includes(kind);
 }
 
 /** What nobody need wait for: a table row, a check. */
@@ -94,8 +104,4 @@ function endsText(ends: number): string {
 
 function wholeMl(ml: number): number {
   return ml < 10 ? Math.round(ml * 10) / 10 : Math.round(ml);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,6 +1,13 @@
 import { compareTasks, type EdgeSupply, type EdgeTask } from './edge-task';
 import { firstComePlan } from './first-come';
-import { compareMeasures, type PlayedPlan, playPlan, type TaskPlan } from './objective';
+import {
+  compareMeasures,
+  type PlayedPlan,
+  playPlan,
+  type TaskPlan,
+  type UnservedWeights,
+  unservedWeights,
+} from './objective';
 import { sharedPlan } from './shared-plan';
 import { wavePlan } from './wave-plan';
 
@@ -21,11 +28,12 @@ export interface ToolAssignment {
 export function assignTools(tasks: readonly EdgeTask[], supplies: readonly EdgeSupply[]): ToolAssignment {
   const queue = [...tasks].sort(compareTasks);
   const sorted = [...supplies].sort((a, b) => (a.toolId < b.toolId ? -1 : 1));
+  const weights = unservedWeights(queue);
   const plan = new Map<string, string>();
   for (const group of groupsSharingTools(queue)) {
     const wanted = new Set(group.flatMap(({ toolIds }) => toolIds));
     const mine = sorted.filter(({ toolId }) => wanted.has(toolId));
-    for (const [lineId, toolId] of bestOf(group, mine)) plan.set(lineId, toolId);
+    for (const [lineId, toolId] of bestOf(group, mine, weights)) plan.set(lineId, toolId);
   }
   const first = firstComePlan(queue, sorted);
   return {
@@ -35,12 +43,16 @@ export function assignTools(tasks: readonly EdgeTask[], supplies: readonly EdgeS
   };
 }
 
-function bestOf(tasks: readonly EdgeTask[], supplies: readonly EdgeSupply[]): TaskPlan {
-  const exact = sharedPlan(tasks, supplies);
+function bestOf(
+  tasks: readonly EdgeTask[],
+  supplies: readonly EdgeSupply[],
+  weights: UnservedWeights,
+): TaskPlan {
+  const exact = sharedPlan(tasks, supplies, { weights });
   if (exact !== undefined) return exact;
-  const waves = wavePlan(tasks, supplies);
+  const waves = wavePlan(tasks, supplies, weights);
   const first = firstComePlan(tasks, supplies);
-  const measureOf = (plan: TaskPlan) => playPlan(tasks, supplies, plan).measure;
+  const measureOf = (plan: TaskPlan) => playPlan(tasks, supplies, plan, weights).measure;
   return compareMeasures(measureOf(first), measureOf(waves)) < 0 ? first : waves;
 }
 

@@ -6,7 +6,7 @@ export type TaskPlan = ReadonlyMap<string, string>;
 /**
  * What a plan is judged by, each before the next, all to be least:
  *
- *   unserved     lines that go without a tool: each counts n, and one that begins earlier up to n − 1 more (n lines in all), so
+ *   unserved     lines that go without a tool: each counts n², and one that begins earlier up to n − 1 more (n lines in all), so
  *                that as many as can be are served, and of two that want the only die the one that begins first.
  *   endsAtRisk   Σ over the lines served of the ends that are expected not to be cut by the tool given, 0 where it lasts with
  *                the required probability. In hundredths of an end.
@@ -21,9 +21,17 @@ export interface Measure {
   readonly lifeOpened: number;
 }
 
-/** What one line counts for when it goes without: `at` is its place in the order in which the lines are served. */
-export function unservedWeight(at: number, lines: number): number {
-  return 2 * lines - 1 - at;
+/** What each line counts for when it goes without. */
+export type UnservedWeights = ReadonlyMap<string, number>;
+
+/**
+ * What each of n lines counts for when it goes without, in the order in which they are served: n² + n − 1 − place. All the
+ * places together come to less than n², so two lines never count less than one. Lines that are solved apart keep the weights that
+ * they have among all. Source: formula.
+ */
+export function unservedWeights(tasks: readonly EdgeTask[]): UnservedWeights {
+  const n = tasks.length;
+  return new Map(tasks.map(({ lineId }, at) => [lineId, n * n + n - 1 - at]));
 }
 
 /** Ends at risk of one task with a tool, in hundredths. */
@@ -53,17 +61,18 @@ export function playPlan(
   tasks: readonly EdgeTask[],
   supplies: readonly EdgeSupply[],
   plan: TaskPlan,
+  weights: UnservedWeights = unservedWeights(tasks),
 ): PlayedPlan {
   const lives = new Map(supplies.map(({ toolId, life }) => [toolId, life]));
   const left = new Map<string, Float64Array>();
   const before = new Map<string, Float64Array>();
   const work = new Map<string, TaskWork>();
   let [unserved, atRisk, opened] = [0, 0, 0];
-  tasks.forEach((task, at) => {
+  tasks.forEach((task) => {
     const toolId = plan.get(task.lineId);
     const life = toolId === undefined ? undefined : (left.get(toolId) ?? lives.get(toolId));
     if (toolId === undefined || life === undefined) {
-      unserved += unservedWeight(at, tasks.length);
+      unserved += weights.get(task.lineId) as number;
       return;
     }
     if (!left.has(toolId)) opened += Math.round(meanLife(life));

@@ -1,5 +1,5 @@
 import { cutWith, type EdgeSupply, type EdgeTask, meanLife, overlaps } from './edge-task';
-import { endsAtRisk, type TaskPlan, unservedWeight } from './objective';
+import { endsAtRisk, type TaskPlan, type UnservedWeights, unservedWeights } from './objective';
 
 /** How much is looked at: lines, sets of lines that single tools can serve, and steps of putting these together. */
 export interface SharingLimits {
@@ -10,6 +10,12 @@ export interface SharingLimits {
 
 /** About a fifth of a second at the most; weeks of up to fourteen competing lines with some overlap stay within. */
 const LIMITS: SharingLimits = { lines: 14, servings: 3_000, steps: 20_000_000 };
+
+export interface SharingOptions {
+  /** What each line counts for when it goes without, among more lines than these. */
+  readonly weights?: UnservedWeights;
+  readonly limits?: SharingLimits;
+}
 
 /** A set of lines that one tool can serve one after another, as bits; what it saves, and the life that it opens. */
 interface Serving {
@@ -31,7 +37,7 @@ interface Serving {
 export function sharedPlan(
   tasks: readonly EdgeTask[],
   supplies: readonly EdgeSupply[],
-  limits = LIMITS,
+  { weights = unservedWeights(tasks), limits = LIMITS }: SharingOptions = {},
 ): TaskPlan | undefined {
   if (tasks.length > limits.lines) return undefined;
   let count = 0;
@@ -39,7 +45,7 @@ export function sharedPlan(
     count += countSets(tasks, toolId, limits.servings - count);
     if (count > limits.servings || count * 2 ** tasks.length > limits.steps) return undefined;
   }
-  const servings = supplies.map((supply) => servingsOf(tasks, supply));
+  const servings = supplies.map((supply) => servingsOf(tasks, supply, weights));
   return bestSplit(tasks, supplies, servings);
 }
 
@@ -56,7 +62,11 @@ function countSets(tasks: readonly EdgeTask[], toolId: string, most: number): nu
 }
 
 /** Every set that a tool can serve with what it saves: lines served first, then ends no longer at risk. */
-function servingsOf(tasks: readonly EdgeTask[], { toolId, life }: EdgeSupply): Serving[] {
+function servingsOf(
+  tasks: readonly EdgeTask[],
+  { toolId, life }: EdgeSupply,
+  weights: UnservedWeights,
+): Serving[] {
   const opened = Math.round(meanLife(life));
   const served = 1 + tasks.reduce((sum, { ends }) => sum + 100 * ends, 0);
   const servings: Serving[] = [];
@@ -66,8 +76,8 @@ function servingsOf(tasks: readonly EdgeTask[], { toolId, life }: EdgeSupply): S
       const clash = tasks.some((other, j) => (set & (1 << j)) !== 0 && overlaps(other, task));
       if (clash || !task.toolIds.includes(toolId)) continue;
       const after = Float64Array.from(left);
-      const saved =
-        before + unservedWeight(i, tasks.length) * served - endsAtRisk(task, cutWith(after, task));
+      const weight = weights.get(task.lineId) as number;
+      const saved = before + weight * served - endsAtRisk(task, cutWith(after, task));
       servings.push({ lines: set | (1 << i), saved, opened });
       extend(set | (1 << i), i + 1, after, saved);
     }

@@ -1,6 +1,6 @@
 import { assign } from '../numeric/assignment';
 import { cutWith, type EdgeSupply, type EdgeTask, meanLife, overlaps, toolWork } from './edge-task';
-import { endsAtRisk, type TaskPlan, unservedWeight } from './objective';
+import { endsAtRisk, type TaskPlan, type UnservedWeights, unservedWeights } from './objective';
 
 /**
  * Tools for lines that want them at the same time, wave by wave: a wave is the lines that all run on one day, from the
@@ -8,14 +8,18 @@ import { endsAtRisk, type TaskPlan, unservedWeight } from './objective';
  * Where all lines overlap there is one wave, and the plan is the best there is.
  * `tasks` in the order in which they are served. Source: formula (linear sum assignment).
  */
-export function wavePlan(tasks: readonly EdgeTask[], supplies: readonly EdgeSupply[]): TaskPlan {
+export function wavePlan(
+  tasks: readonly EdgeTask[],
+  supplies: readonly EdgeSupply[],
+  weights: UnservedWeights = unservedWeights(tasks),
+): TaskPlan {
   const left = new Map(supplies.map(({ toolId, life }) => [toolId, Float64Array.from(life)]));
   const opened = new Set<string>();
   const plan = new Map<string, string>();
   for (let from = 0; from < tasks.length; ) {
     const wave = waveFrom(tasks, from);
     const running = tasks.slice(0, from);
-    for (const [lineId, toolId] of assignWave(wave, running, { left, opened, plan }))
+    for (const [lineId, toolId] of assignWave(wave, running, { left, opened, plan, weights }))
       plan.set(lineId, toolId);
     for (const task of wave) {
       const toolId = plan.get(task.lineId);
@@ -42,12 +46,13 @@ interface WaveState {
   readonly left: ReadonlyMap<string, Float64Array>;
   readonly opened: ReadonlySet<string>;
   readonly plan: TaskPlan;
+  readonly weights: UnservedWeights;
 }
 
 function assignWave(
   wave: readonly EdgeTask[],
   running: readonly EdgeTask[],
-  { left, opened, plan }: WaveState,
+  { left, opened, plan, weights }: WaveState,
 ): [string, string][] {
   const toolIds = [...new Set(wave.flatMap((task) => task.toolIds))].filter((id) => left.has(id)).sort();
   const life = lifeToOpen(toolIds, left, opened);
@@ -64,7 +69,8 @@ function assignWave(
       return endsAtRisk(task, work) * perEnd + (life[j] as number);
     });
     // A line may also go without, in a column of its own.
-    const without = wave.map((_, k) => (k === i ? unservedWeight(i, wave.length) * perLine : Infinity));
+    const weight = weights.get(task.lineId) as number;
+    const without = wave.map((_, k) => (k === i ? weight * perLine : Infinity));
     return [...withTool, ...without];
   });
   return assign(costs).columnOfRow.flatMap((column, i): [string, string][] => {

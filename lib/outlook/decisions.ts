@@ -2,7 +2,9 @@ import { addDays, daysBetween } from '../calendar/day';
 import { setNeeds } from '../capability/complete-set';
 import type { LineVerdict } from '../capability/line-verdict';
 import { CALIBRATED_ROLES } from '../shop/vocabulary';
+import { compareText } from '../text/compare-text';
 import { endsToMake, fluidExpiresOnDay } from './plan-facts';
+import { pressesNow } from './presses-now';
 import type { LineFacts, OrderFacts, ShopFacts, ToolFacts } from './shop-facts';
 
 /** Something that somebody has to decide. `onDay`: the day on which it bites. */
@@ -21,10 +23,12 @@ export type Decision = { readonly onDay: string } & (
 const LOOK_AHEAD_DAYS = { least: 14, most: 42 };
 
 /**
- * What needs a decision, in the order of what it costs to ignore it: lines that cannot be cut, lines that cannot be
- * accepted or assembled, lines at risk, orders overdue, then gauges and fluid that run out of date while the plan needs
- * them, then those that do so without a line in sight. Among equals the one that bites first. A gauge or a bottle that
- * a listed line already names is not listed again. For the front page.
+ * What needs a decision, by harm and by nearness. First what presses (`pressesNow`: it starts within a week, or the last day
+ * to order what it lacks is here or past): lines that cannot be cut, lines that cannot be accepted or assembled, lines at
+ * risk. Then, in the same order, the lines that leave time: a quote a month off never stands above this week's work. Then
+ * orders overdue, then gauges and fluid that run out of date while the plan needs them, then those that do so without a line in
+ * sight. Among equals the one that bites first. A gauge or a bottle that a listed line already names is not listed again.
+ * For the front page.
  */
 export function decisions(facts: ShopFacts, lines: readonly LineVerdict[]): Decision[] {
   const troubled = lineDecisions(facts, lines);
@@ -40,9 +44,12 @@ export function decisions(facts: ShopFacts, lines: readonly LineVerdict[]): Deci
     ),
     ...facts.tools.flatMap((tool) => (named.has(tool.id) ? [] : lapsing(tool, facts))),
   ];
-  return all.sort(
-    (a, b) => costRank(a) - costRank(b) || compareText(a.onDay, b.onDay) || compareText(keyOf(a), keyOf(b)),
+  const ranked = all.map((decision) => ({ decision, rank: rankOf(decision, facts) }));
+  ranked.sort(
+    ({ decision: a, rank }, { decision: b, rank: other }) =>
+      rank - other || compareText(a.onDay, b.onDay) || compareText(keyOf(a), keyOf(b)),
   );
+  return ranked.map(({ decision }) => decision);
 }
 
 function lineDecisions(facts: ShopFacts, verdicts: readonly LineVerdict[]): Decision[] {
@@ -79,19 +86,22 @@ function lookAheadDay({ today, lines }: Pick<ShopFacts, 'today' | 'lines'>): str
   return addDays(today, Math.min(LOOK_AHEAD_DAYS.most, Math.max(LOOK_AHEAD_DAYS.least, ...reach)));
 }
 
-function costRank(decision: Decision): number {
-  if (decision.kind === 'order-late') return 3;
-  if (decision.kind !== 'line') return decision.lineIds.length > 0 ? 4 : 5;
-  if (decision.verdict.verdict === 'at-risk') return 2;
-  const hard = decision.verdict.blockers.filter((blocker) => blocker.hard);
+/** 0 to 2: lines that press, the worst first; 3 to 5: lines that leave time; 6 and on: the rest. */
+function rankOf(decision: Decision, facts: ShopFacts): number {
+  if (decision.kind === 'order-late') return 6;
+  if (decision.kind !== 'line') return decision.lineIds.length > 0 ? 7 : 8;
+  const { line, verdict } = decision;
+  return harm(verdict) + (pressesNow(line, verdict, facts) ? 0 : 3);
+}
+
+/** 0: it cannot be cut; 1: it cannot be accepted or assembled; 2: it is at risk. */
+function harm({ verdict, blockers }: LineVerdict): 0 | 1 | 2 {
+  if (verdict === 'at-risk') return 2;
+  const hard = blockers.filter((blocker) => blocker.hard);
   return hard.length === 0 || hard.some(({ phase }) => phase === 'cut') ? 0 : 1;
 }
 
 function keyOf(decision: Decision): string {
   if (decision.kind === 'line') return decision.line.id;
   return decision.kind === 'order-late' ? decision.order.id : decision.tool.id;
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

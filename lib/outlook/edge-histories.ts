@@ -57,12 +57,30 @@ function historyOf(
     regrinds: edge.edgeNo - 1,
   };
   const parts = edge.use.map((use) => partOf(use, 1));
+  const entered = enteredWith(tool, edge);
   const last = edge.lastUse;
   if (edge.end !== 'worn' || last === null) {
-    return { ...key, before: parts, during: [], end: edge.end ?? 'in-service' };
+    return { ...key, before: parts, during: [], end: edge.end ?? 'in-service', ...(entered && { entered }) };
   }
   const doubtful = partOf(last, Math.max(1, last.ends - last.goodEnds) / last.ends);
-  return { ...key, before: without(parts, edge.use, last, doubtful.base), during: [doubtful], end: 'worn' };
+  const before = without(parts, edge.use, last, doubtful.base);
+  return { ...key, before, during: [doubtful], end: 'worn', ...(entered && { entered }) };
+}
+
+/**
+ * What a first edge had cut when it was entered here, counted. Of the edges in use at the time only those that had lasted so
+ * long could be entered, so that much of its life is given and not evidence. One that ended without a row of its own was entered as
+ * a finished life, and counts whole.
+ */
+function enteredWith(
+  { opening }: Pick<ToolFacts, 'opening'>,
+  { edgeNo, end, use, lastUse }: EdgeFacts,
+): ExposurePart[] | undefined {
+  if (opening.known !== 'counted' || edgeNo !== 1) return undefined;
+  const total = use.reduce((sum, { exposureMicro }) => sum + exposureMicro, 0);
+  if (end !== null && lastUse === null && total <= opening.exposureMicro) return undefined;
+  const { materialId, exposureMicro } = opening;
+  return [{ materialId, dry: false, rework: false, base: fromMicro(exposureMicro) }];
 }
 
 function partOf(use: EdgeUse, share: number): ExposurePart {

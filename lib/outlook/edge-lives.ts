@@ -13,6 +13,8 @@ export interface EdgeLife {
   readonly cutEnds: number;
   /** The same in ends of the part's own connection; worn: where it wore out, the middle of what is known. */
   readonly ageEnds: number;
+  /** Ends that it had cut when the log began to follow it; 0: followed from the first. */
+  readonly enteredEnds: number;
 }
 
 /**
@@ -40,7 +42,8 @@ export function edgeLives(
       const during = exposureOf(ensemble, history, history.during);
       const perEnd = exposurePerEnd(kind, connection) * regrindFactor(ensemble, history);
       const ageEnds = (age + during / 2) / perEnd;
-      return { toolId, edgeNo, end, cutEnds: cut.get(`${toolId} ${edgeNo}`) ?? 0, ageEnds };
+      const enteredEnds = exposureOf(ensemble, history, history.entered ?? []) / perEnd;
+      return { toolId, edgeNo, end, cutEnds: cut.get(`${toolId} ${edgeNo}`) ?? 0, ageEnds, enteredEnds };
     })
     .sort((a, b) => b.ageEnds - a.ageEnds || (a.toolId < b.toolId ? -1 : 1));
 }

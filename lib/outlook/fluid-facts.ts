@@ -1,6 +1,7 @@
 import { dayOfMs } from '../calendar/day';
+import { bottleOfTool } from '../fluid/bottle-of-tool';
 import { type BottleUse, measuredUses } from '../fluid/measured-use';
-import { type FluidWork, fluidObjection, isTitanium } from '../fluid/permit-fluid';
+import { type FluidWork, fluidObjection, fluidWorkOf } from '../fluid/permit-fluid';
 import type { Bottle } from '../fluid/pick-first';
 import { bottleUseBy } from '../fluid/use-by';
 import { DROPS_PER_ML_DEFAULT, WASTE_FACTOR_DEFAULT } from '../fluid/use-per-end';
@@ -45,24 +46,10 @@ export function shopBottles(facts: ShopFacts): ShopBottle[] {
 export function bottleOf(facts: ShopFacts, tool: ToolFacts): ShopBottle[] {
   const part = facts.parts.find(({ id }) => id === tool.partId);
   if (part === undefined || part.role !== 'fluid') return [];
-  return [
-    {
-      toolId: tool.id,
-      part,
-      lot: tool.lot ?? '',
-      lotFacts: lotOf(facts, tool),
-      state: tool.state,
-      levelMl: tool.levelMl,
-      expiresOnDay: tool.expiresOnDay,
-      openedOnDay: tool.openedOnDay,
-      openedLifeDays: part.openedLifeDays,
-      extendedUntilDay: tool.extendedUntilDay ?? null,
-      permittedMaterialIds: part.permittedMaterialIds,
-      permittedDuties: part.permittedDuties,
-      chlorinated: chlorinatedOf(facts, tool, part),
-      dropsPerMl: tool.dropsPerMl ?? part.dropsPerMl ?? DROPS_PER_ML_DEFAULT,
-    },
-  ];
+  const lotFacts = lotOf(facts, tool);
+  const dropsPerMl = tool.dropsPerMl ?? part.dropsPerMl ?? DROPS_PER_ML_DEFAULT;
+  const bottle = bottleOfTool({ ...tool, lotChlorinated: lotFacts?.chlorinated ?? null }, part);
+  return [{ ...bottle, part, lot: tool.lot ?? '', lotFacts, dropsPerMl }];
 }
 
 /** The work as the fluids see it. */
@@ -70,9 +57,10 @@ export function fluidWork(
   facts: ShopFacts,
   work: { materialId: string; duty?: Duty | undefined },
 ): FluidWork {
-  const material = facts.materials.find(({ id }) => id === work.materialId);
-  const titanium = isTitanium(material ?? { id: work.materialId, name: '' });
-  return { materialId: work.materialId, titanium, duty: work.duty ?? 'ordinary' };
+  return fluidWorkOf(
+    work,
+    facts.materials.find(({ id }) => id === work.materialId),
+  );
 }
 
 /** What the shop's levels and log teach about its use of fluid. */

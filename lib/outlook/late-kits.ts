@@ -1,4 +1,5 @@
 import type { KitRecord } from '../ledger/kit-history';
+import { compareText } from '../text/compare-text';
 import type { LineFacts } from './shop-facts';
 
 type Kit = Pick<KitRecord, 'id' | 'jobLineId' | 'missingToolIds'>;
@@ -37,8 +38,4 @@ export function lateKits(
 
 function rank({ missingToolIds }: LateKit): number {
   return missingToolIds.length > 0 ? 0 : 1;
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

@@ -12,7 +12,7 @@ import { wornShare } from './worn-readings';
 
 /**
  * A shop's log as the backtest replays it: edges coming into use, rows, readings, ends, in the order in which they were entered. An
- * edge whose earlier use was counted begins with that use as a row of its own.
+ * edge whose earlier use was counted begins with that use as an opening row.
  */
 export function logEvents(
   logs: readonly ToolLog[],
@@ -124,6 +124,14 @@ function beginnings(
   const atMs = entry.serverAtMs;
   return [
     began,
-    { type: 'cut', toolId, edgeNo, atMs, ...counted, exposurePerEnd: fromMicro(exposureMicro) / ends },
+    {
+      type: 'cut',
+      toolId,
+      edgeNo,
+      atMs,
+      ...counted,
+      exposurePerEnd: fromMicro(exposureMicro) / ends,
+      opening: true,
+    },
   ];
 }

@@ -32,7 +32,7 @@ export function orderArrivalDays(
   const { statedOnDay, expectedOnDay, id } = order;
   if (statedOnDay === undefined || statedOnDay === '') return undefined;
   return arrivalDays({
-    key: `order:${id}`,
+    key: order.luckKey ?? `order:${id}`,
     statedOnDay,
     expectedOnDay,
     today: facts.today,
@@ -40,6 +40,11 @@ export function orderArrivalDays(
     receivingDays: RECEIVING_DAYS,
     drawCount,
   });
+}
+
+/** Names the luck of an order that might be placed. */
+export function newOrderLuck({ partId, supplier }: { partId: string; supplier: string }): string {
+  return `new-order:${partId}:${supplier}`;
 }
 
 /**
@@ -53,7 +58,7 @@ export function newOrderDays(
 ): Int32Array {
   const placed: Day = '2000-01-01';
   return arrivalDays({
-    key: `new-order:${offer.partId}:${offer.supplier}`,
+    key: newOrderLuck(offer),
     statedOnDay: placed,
     expectedOnDay: addDays(placed, offer.leadTimeDays),
     today: placed,

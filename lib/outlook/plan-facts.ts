@@ -6,6 +6,7 @@ import { expectedMlPerEnd } from '../fluid/use-per-end';
 import { usableToDay } from '../gauge/due';
 import type { Connection } from '../shop/noun';
 import type { Part } from '../shop/part';
+import { servesEverySize } from '../shop/serves-size';
 import type { Shop } from '../shop/shop-settings';
 import type { CutOperation, Operation } from '../shop/vocabulary';
 import { exposureOfEnd } from '../wear/connection-exposure';
@@ -67,6 +68,7 @@ export function planLines(facts: ShopFacts): PlanLine[] {
       connectionId: line.connectionId,
       materialId: line.materialId,
       endsToMake: endsToMake(line),
+      ...cutsLeftIn(line),
       operations,
       startOnDay: line.startOnDay,
       dueOnDay: line.dueOnDay,
@@ -74,8 +76,28 @@ export function planLines(facts: ShopFacts): PlanLine[] {
       cannotBeRemade: line.value === 'precious',
       ...dutyOf(facts, line),
       ...demandOf(connections.get(line.connectionId), operations, settings),
+      ...fluidOfCutsLeft(line, connections.get(line.connectionId), settings),
     };
   });
+}
+
+/** The fluid of the cuts still to make, spread over the ends, where one kind of cut is ahead of the other. */
+function fluidOfCutsLeft(
+  line: LineFacts,
+  connection: Connection | undefined,
+  settings: Parameters<typeof demandOf>[2],
+): Partial<Pick<PlanLine, 'fluidMlPerEnd'>> {
+  const { cutsLeft } = cutsLeftIn(line);
+  if (cutsLeft === undefined) return {};
+  const mlOf = (cut: CutOperation): number =>
+    cutsLeft[cut] * demandOf(connection, [cut], settings).fluidMlPerEnd;
+  return { fluidMlPerEnd: (mlOf('cone') + mlOf('thread')) / endsToMake(line) };
+}
+
+/** The cuts of each kind, where one is ahead of the other: ends that are coned ask nothing more of a blade. */
+function cutsLeftIn(line: LineFacts): Pick<PlanLine, 'cutsLeft'> {
+  const [cone, thread] = [endsLeftFor(line, 'cone'), endsLeftFor(line, 'thread')];
+  return cone === thread || cone === 0 || thread === 0 ? {} : { cutsLeft: { cone, thread } };
 }
 
 /** What the fluids must know of a line. */
@@ -176,8 +198,7 @@ function fluidItem(facts: ShopFacts, tool: ToolFacts, part: Part): Partial<SetIt
 
 /** A part that names no size serves all of them, where its kind is not bound to a size. */
 export function fitsOf(part: Part): Arrival['fitsConnectionIds'] {
-  const unbound = part.role === 'fluid' || part.role === 'brush' || part.role === 'deburr-tool';
-  return unbound && part.fitsConnectionIds.length === 0 ? 'all' : part.fitsConnectionIds;
+  return servesEverySize(part) ? 'all' : part.fitsConnectionIds;
 }
 
 /** The day to the end of which a fluid may be used: the earlier of shelf life and opened life, or its extension. */

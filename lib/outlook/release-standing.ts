@@ -8,12 +8,14 @@ export type ReleaseHold =
   | { readonly kind: 'ends-to-accept'; readonly ends: number }
   /** Accepted, and a gauge is not recorded or a recall is open on it. */
   | { readonly kind: 'evidence-open'; readonly ends: number }
+  /** Something broke off these tools while they were out for the line, and is still searched for. */
+  | { readonly kind: 'pieces-owed'; readonly toolIds: readonly string[] }
   /** For oxygen: cleaning by the approved procedure is not written down. */
   | { readonly kind: 'cleaning-record' };
 
 /**
  * Whether the evidence for releasing a line is complete: every end made, accepted with its gauges on record, none under
- * recall, and for oxygen the cleaning written down. The third answer beside "can cut" and "can accept". It speaks of
+ * recall, no piece of a broken tool still searched for, and for oxygen the cleaning written down. The third answer beside "can cut" and "can accept". It speaks of
  * records only: whether an end is fit for its use, the owner's code and competent people say. In the order in which the
  * holds are cleared; empty when the record is complete. Work that is not coned or threaded here asks for no acceptance.
  */
@@ -29,7 +31,14 @@ export function releaseHolds(line: LineFacts): ReleaseHold[] {
     if (made > accepted) holds.push({ kind: 'ends-to-accept', ends: made - accepted });
     if (accepted > proven) holds.push({ kind: 'evidence-open', ends: accepted - proven });
   }
+  const { piecesOwed: toolIds = [] } = line;
+  if (toolIds.length > 0) holds.push({ kind: 'pieces-owed', toolIds });
   const isClean = line.cleanedOnDay !== null && line.cleanedOnDay !== undefined;
   if (line.duty === 'oxygen' && !isClean) holds.push({ kind: 'cleaning-record' });
   return holds;
+}
+
+/** How many ends of a line could be released now: none while pieces of a tool that broke on it are searched for. */
+export function releasableNow(line: Pick<LineFacts, 'releasableEnds' | 'piecesOwed'>): number {
+  return (line.piecesOwed ?? []).length > 0 ? 0 : (line.releasableEnds ?? 0);
 }

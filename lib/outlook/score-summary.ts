@@ -1,6 +1,6 @@
 import { type BandCase, bandCoverage, type Coverage } from '../score/band-coverage';
 import type { Prediction } from '../score/prediction';
-import { scorecardOf } from '../score/scorecard';
+import { edgeOf, scorecardOf } from '../score/scorecard';
 import type { Scorecard } from '../score/scored-case';
 
 /** A scorecard with what a lead asks of it beside: how often each was simply wrong, and how good the bands were. */
@@ -22,8 +22,10 @@ export function scoreSummary(predictions: readonly Prediction[]): ScoreSummary {
       ? []
       : [{ probability, fixedCount, outcome: settled.outcome }],
   );
-  const bands = predictions.flatMap(({ band, settled }): BandCase[] =>
-    band !== undefined && settled?.lasted?.exact === true ? [{ band, lasted: settled.lasted }] : [],
+  const bands = predictions.flatMap(({ band, settled, what }): BandCase[] =>
+    band !== undefined && settled?.lasted?.exact === true
+      ? [{ band, lasted: settled.lasted, edge: edgeOf(what) }]
+      : [],
   );
   return {
     card: scorecardOf(predictions),

@@ -1,7 +1,10 @@
+import { partChangeCosts } from '../end-costs/rule-costs';
 import { type RuleCounts, ruleCounts } from '../end-costs/rule-counts';
 import type { FirstGuess } from '../life/first-guess';
 import type { LifePriors } from '../life/priors';
+import { allowedRegrinds } from '../replacement/edge-price';
 import { type BacktestInput, backtest } from '../score/backtest';
+import { DEFAULT_COSTS } from '../shop/costs';
 import type { EdgeKind } from '../shop/vocabulary';
 import { firstGuesses, lifePriors } from './life-beliefs';
 import { logEvents } from './log-events';
@@ -15,7 +18,7 @@ export interface ShopLog {
   readonly lineEnds: ReadonlyMap<string, number>;
   readonly facts: Pick<
     ShopFacts,
-    'parts' | 'connections' | 'materials' | 'guesses' | 'beliefs' | 'readingSettings'
+    'parts' | 'connections' | 'materials' | 'guesses' | 'beliefs' | 'readingSettings' | 'costs'
   >;
 }
 
@@ -33,15 +36,16 @@ export interface ShopBacktest extends ScoreSummary {
 export function shopBacktest(log: ShopLog): ShopBacktest {
   const input = shopBacktestInput(log);
   const cases = backtest(input);
+  const factors = new Map(log.facts.materials.map(({ id, factor }) => [id, factor]));
   return {
     rows: cases.length,
-    rules: ruleCounts(input.events, cases),
+    rules: ruleCounts(input.events, cases, (materialId) => factors.get(materialId) ?? 1),
     ...scoreSummary(cases.map(({ prediction }) => prediction)),
   };
 }
 
 export function shopBacktestInput({ logs, lineEnds, facts }: ShopLog): BacktestInput {
-  const { parts, connections, materials, guesses, beliefs, readingSettings } = facts;
+  const { parts, connections, materials, guesses, beliefs, readingSettings, costs = DEFAULT_COSTS } = facts;
   const changeAt = new Map(guesses.map(({ partId, ends }) => [partId, ends]));
   const priors = (kind: EdgeKind): LifePriors => lifePriors(kind, materials, beliefs);
   const typed = (kind: EdgeKind): FirstGuess[] => firstGuesses(kind, facts);
@@ -50,5 +54,11 @@ export function shopBacktestInput({ logs, lineEnds, facts }: ShopLog): BacktestI
     priors: { blade: priors('blade'), die: priors('die') },
     guesses: { blade: typed('blade'), die: typed('die') },
     changeAtEnds: (partId) => changeAt.get(partId),
+    changing: (partId) => {
+      const part = parts.find(({ id }) => id === partId);
+      const change = part && partChangeCosts(part, costs);
+      // The middle edge of a blade stands for all of its edges.
+      return change ? { costs: change, regrinds: Math.round(allowedRegrinds(part, costs) / 2) } : undefined;
+    },
   };
 }

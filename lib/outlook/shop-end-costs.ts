@@ -1,4 +1,5 @@
 import { type EndCost, endCosts } from '../end-costs/end-costs';
+import { type Gauging, gaugeCosts } from '../end-costs/gauge-costs';
 import { DEFAULT_COSTS } from '../shop/costs';
 import type { EdgeKind } from '../shop/vocabulary';
 import { logEvents } from './log-events';
@@ -7,17 +8,19 @@ import type { ShopFacts } from './shop-facts';
 import type { ToolLog } from './stored-predictions';
 
 /**
- * What ends cost the shop, from its log: edges, fluid as planned at the price of its usual fluid, spoilt ends. By size, service,
- * material and kind of work. For /plan/costs.
+ * What ends cost the shop, from its log: edges, fluid as planned at the price of its usual fluid, spoilt ends, its gauges'
+ * calibrations. By size, service, material and kind of work, small sizes first. For /plan/costs.
  */
 export function shopEndCosts({
   logs,
   lineEnds,
   facts,
+  gauging,
 }: {
   readonly logs: readonly ToolLog[];
   readonly lineEnds: ReadonlyMap<string, number>;
   readonly facts: ShopFacts;
+  readonly gauging: Gauging;
 }): EndCost[] {
   const { parts, connections, costs = DEFAULT_COSTS } = facts;
   const perMl = fluidMinorPerMl(facts);
@@ -38,7 +41,16 @@ export function shopEndCosts({
   const factors = new Map(facts.materials.map(({ id, factor }) => [id, factor]));
   const wearFactor = (materialId: string): number => factors.get(materialId) ?? 1;
   const events = logEvents(logs, { parts, connections, lineEnds });
-  return endCosts({ events, parts, costs, fluidMinor, wearFactor });
+  const gaugeMinor = gaugeCosts(gauging, costs.calibrationMinor ?? 0);
+  const rows = endCosts({ events, parts, costs, fluidMinor, wearFactor, gaugeMinor });
+  const places = new Map(connections.map((connection) => [connection.id, sizeOf(connection)]));
+  const placeOf = ({ connectionId }: EndCost) => places.get(connectionId) ?? Number.POSITIVE_INFINITY;
+  return rows.sort((a, b) => placeOf(a) - placeOf(b));
+}
+
+/** Small tubes first, of one size the medium pressure first. */
+function sizeOf({ odNum, odDen, service }: ShopFacts['connections'][number]): number {
+  return odNum / odDen + (service === 'high' ? 1e-6 : 0);
 }
 
 /** Price of a millilitre of the fluid that the shop has most of; 0 where no price or container is written down. */

@@ -77,6 +77,8 @@ export interface LineFacts {
   readonly acceptedEnds?: number;
   /** Those of them with every gauge recorded and no recall open on them. */
   readonly releasableEnds?: number;
+  /** Tools that something broke off while out for it, still searched for: a piece may lie in one of its tubes. */
+  readonly piecesOwed?: readonly string[];
 }
 
 export interface OrderFacts {
@@ -91,6 +93,8 @@ export interface OrderFacts {
   readonly promisedOnDay?: string;
   /** When the expected day was last said. Absent: the arrival is taken as certain. */
   readonly statedOnDay?: string;
+  /** Names the luck of its day where that is not its own: a trial order has that of one that might be placed. */
+  readonly luckKey?: string;
   readonly chasedOnDay?: string | null;
 }
 

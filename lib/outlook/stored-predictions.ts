@@ -1,7 +1,8 @@
 import type { Entry } from '../ledger/event';
 import { fixedCountSays } from '../score/fixed-count';
 import type { Prediction } from '../score/prediction';
-import { type EdgeSince, settled, settleToolFinishes } from '../score/settle-prediction';
+import { type EdgeSince, type RowSince, settled, settleToolFinishes } from '../score/settle-prediction';
+import type { Cut } from '../shop/cut';
 import { evidenceOfCause } from '../shop/end-evidence';
 import type { LifeGuess } from '../shop/noun';
 
@@ -45,7 +46,8 @@ function predictionsOf({ toolId, entries }: ToolLog, changeAtEnds: number | unde
         : { fixedCount: fixedCountSays({ usedEnds, jobEnds: ends, changeAtEnds }) }),
       settled: null,
     };
-    return [settled(prediction, settleToolFinishes(ends, sinceIssue(entries.slice(at + 1))))];
+    const work = { connectionId, materialId };
+    return [settled(prediction, settleToolFinishes(ends, sinceIssue(entries.slice(at + 1), work)))];
   });
 }
 
@@ -53,16 +55,24 @@ function lineOf(lineId: string | null): { lineId?: string } {
   return lineId === null ? {} : { lineId };
 }
 
-/** What followed an issue, up to the next one. Coming back with the edge still good ends it too. */
-function sinceIssue(after: readonly Entry[]): EdgeSince {
+/** What followed an issue, up to the next one, told apart by work. Coming back with the edge still good ends it too. */
+function sinceIssue(after: readonly Entry[], work: Work): EdgeSince {
   const nextIssue = after.findIndex((entry) => entry.kind === 'tool-issued' || entry.kind === 'edge-renewed');
   const within = nextIssue < 0 ? after : after.slice(0, nextIssue);
   const rows = within.flatMap((entry) =>
-    entry.kind === 'cut-logged'
-      ? [{ atMs: entry.payload.cutAtMs, ends: entry.payload.ends, goodEnds: entry.payload.goodEnds }]
-      : [],
+    entry.kind === 'cut-logged' ? [{ ...rowOf(entry.payload), otherWork: isOther(work, entry.payload) }] : [],
   );
   return { rows, ended: endOf(within) ?? (nextIssue < 0 ? null : broughtBack(after[nextIssue])) };
+}
+
+function rowOf({ cutAtMs, ends, goodEnds }: Cut): Pick<RowSince, 'atMs' | 'ends' | 'goodEnds'> {
+  return { atMs: cutAtMs, ends, goodEnds };
+}
+
+type Work = Pick<Cut, 'connectionId' | 'materialId'>;
+
+function isOther(a: Work, b: Work): boolean {
+  return a.connectionId !== b.connectionId || a.materialId !== b.materialId;
 }
 
 function endOf(entries: readonly Entry[]): EdgeSince['ended'] {

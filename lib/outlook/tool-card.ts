@@ -78,7 +78,9 @@ function changeBy(entry: Entry, edge: Omit<EdgeCard, 'predictions'>): Partial<Ed
     case 'die-adjusted':
       return { adjustments: [...edge.adjustments, entry.payload] };
     case 'first-off-checked':
-      return { firstOffs: [...edge.firstOffs, entry.payload.result] };
+      return entry.payload.result === 'not-gauged'
+        ? {}
+        : { firstOffs: [...edge.firstOffs, entry.payload.result] };
     case 'edge-ended':
       return { ended: { cause: entry.payload.cause, atMs: entry.serverAtMs } };
     default:

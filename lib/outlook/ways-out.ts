@@ -1,7 +1,8 @@
+import type { Blocker } from '../capability/blocker';
 import { setNeeds } from '../capability/complete-set';
-import type { Blocker } from '../capability/line-verdict';
 import { fluidObjection } from '../fluid/permit-fluid';
 import type { Part } from '../shop/part';
+import { servesSize } from '../shop/serves-size';
 import { OPERATIONS, type Role } from '../shop/vocabulary';
 import { fluidWork } from './fluid-facts';
 import type { LineFacts, OrderFacts, ShopFacts } from './shop-facts';
@@ -77,8 +78,5 @@ function serves(part: Part, line: LineFacts, facts: ShopFacts): boolean {
   const hand = facts.connections.find(({ id }) => id === line.connectionId)?.hand ?? 'LH';
   if (HAND_BOUND.includes(part.role) && part.hand !== hand) return false;
   if (part.role === 'fluid' && fluidObjection(part, fluidWork(facts, line)) !== null) return false;
-  const unbound = part.role === 'fluid' || part.role === 'brush' || part.role === 'deburr-tool';
-  return (
-    part.fitsConnectionIds.includes(line.connectionId) || (unbound && part.fitsConnectionIds.length === 0)
-  );
+  return servesSize(part, line.connectionId);
 }

@@ -1,7 +1,8 @@
 import type { Connection, Material } from '../shop/noun';
 import type { Part } from '../shop/part';
 import { sizeKey, sizeLabel } from '../shop/size';
-import { HAND_LABEL, ROLE_LABEL, type Role, SERVICE_LABEL } from '../shop/vocabulary';
+import { HAND_LABEL, HANDED_ROLES, ROLE_LABEL, type Role, SERVICE_LABEL } from '../shop/vocabulary';
+import { capital } from '../text/capital';
 import { threadDesignation } from '../thread/designation';
 import { SHIPPED_CONNECTIONS } from './connections';
 import { SHIPPED_MATERIALS, TITANIUM_ID } from './materials';
@@ -40,8 +41,6 @@ const ITEMS: readonly (readonly [role: Role, sharing: Sharing])[] = [
   ['torque-wrench', 'all'],
 ];
 
-const HANDED: ReadonlySet<Role> = new Set<Role>(['die', 'go-ring', 'not-go-ring', 'setting-plug']);
-
 /**
  * The parts that a complete set for one connection is made of, ready to be set in a shop: coning and threading, the
  * gauges to accept with, and what all sizes share. Blades, cone gauges and length gauges serve one connection; dies,
@@ -64,7 +63,7 @@ function setPart(role: Role, sharing: Sharing, connection: Connection, tables: S
     role,
     name: partName(role, sharing, connection),
     designation: designationOf(role, sharing, connection),
-    hand: HANDED.has(role) ? connection.hand : null,
+    hand: HANDED_ROLES.includes(role) ? connection.hand : null,
     adjustable: role === 'die',
     matchedPair: role === 'blade' && isLarge(connection),
     regrindLimit: role === 'blade' ? 2 : 0,
@@ -113,15 +112,15 @@ function partKey(role: Role, sharing: Sharing, connection: Connection): string {
 
 function partName(role: Role, sharing: Sharing, connection: Connection): string {
   const label = ROLE_LABEL[role];
-  if (sharing === 'all' || sharing === 'unbound') return label.charAt(0).toUpperCase() + label.slice(1);
+  if (sharing === 'all' || sharing === 'unbound') return capital(label);
   if (sharing === 'body') return `${isLarge(connection) ? 'Large' : 'Small'} ${label}`;
-  const hand = HANDED.has(role) ? `, ${HAND_LABEL[connection.hand]}` : '';
+  const hand = HANDED_ROLES.includes(role) ? `, ${HAND_LABEL[connection.hand]}` : '';
   const service = sharing === 'connection' ? `, ${SERVICE_LABEL[connection.service]}` : '';
   return `${sizeLabel({ num: connection.odNum, den: connection.odDen })} ${label}${hand}${service}`;
 }
 
 function designationOf(role: Role, sharing: Sharing, connection: Connection): string {
-  if (HANDED.has(role)) {
+  if (HANDED_ROLES.includes(role)) {
     const thread = threadText(connection);
     return role === 'die'
       ? `${thread} die, adjustable split`

@@ -1,5 +1,6 @@
 import { addDays } from '../calendar/day';
 import { isEdgeKind } from '../outlook/edge-histories';
+import { newOrderLuck } from '../outlook/order-arrivals';
 import type { EdgeFacts, OrderFacts, ShopFacts, ToolFacts } from '../outlook/shop-facts';
 import type { Part } from '../shop/part';
 import { CALIBRATED_ROLES } from '../shop/vocabulary';
@@ -35,19 +36,25 @@ export function newPieces(
   return { tools, edges };
 }
 
-/** An order placed today and promised for a day. Its ID sorts after the shop's own, so that their pieces keep their lives. */
+/**
+ * An order placed today with a supplier and promised for a day. It comes on the days drawn for an order of that part that might be
+ * placed with them. Its ID sorts after the shop's own, so that their pieces keep their lives.
+ */
 export function newOrder(
   { today }: Pick<ShopFacts, 'today'>,
-  order: { partId: string; quantity: number; promisedOnDay: string; mark: string },
+  order: { partId: string; quantity: number; promisedOnDay: string; supplier: string; mark: string },
 ): OrderFacts {
+  const { partId, quantity, promisedOnDay, supplier, mark } = order;
   return {
-    id: `~${order.mark}`,
-    partId: order.partId,
-    quantity: order.quantity,
+    id: `~${mark}`,
+    partId,
+    quantity,
     receivedQuantity: 0,
-    expectedOnDay: order.promisedOnDay,
+    expectedOnDay: promisedOnDay,
+    supplier,
     placedOnDay: today,
-    promisedOnDay: order.promisedOnDay,
+    promisedOnDay,
     statedOnDay: today,
+    luckKey: newOrderLuck({ partId, supplier }),
   };
 }

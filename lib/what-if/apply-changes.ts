@@ -71,10 +71,12 @@ function slipOrder(record: ChangedRecord, { orderId, days }: ChangeOf<'slip-orde
 }
 
 function placeOrder(facts: ShopFacts, change: ChangeOf<'add-order'>, mark: string): Result<ShopFacts> {
-  if (!facts.parts.some(({ id }) => id === change.partId)) return noPart(change.partId);
+  const part = facts.parts.find(({ id }) => id === change.partId);
+  if (part === undefined) return noPart(change.partId);
   if (change.promisedOnDay < facts.today)
     return refuse('day-past', 'The day promised lies in the past.', 'promisedOnDay');
-  return ok({ ...facts, orders: [...facts.orders, newOrder(facts, { ...change, mark })] });
+  const supplier = change.supplier ?? part.supplier;
+  return ok({ ...facts, orders: [...facts.orders, newOrder(facts, { ...change, supplier, mark })] });
 }
 
 function buyTools(facts: ShopFacts, change: ChangeOf<'add-tool'>, mark: string): Result<ShopFacts> {

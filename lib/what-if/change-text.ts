@@ -9,7 +9,7 @@ const FIELDS: Record<ChangeKind, readonly string[]> = {
   'change-ends': ['lineId', 'ends'],
   'drop-line': ['lineId'],
   'slip-order': ['orderId', 'days'],
-  'add-order': ['partId', 'quantity', 'promisedOnDay'],
+  'add-order': ['partId', 'quantity', 'promisedOnDay', 'supplier'],
   'lose-tool': ['toolId'],
   'add-tool': ['partId', 'quantity'],
   'free-tool': ['toolId'],
@@ -17,6 +17,8 @@ const FIELDS: Record<ChangeKind, readonly string[]> = {
   'regrind-tool': ['toolId', 'backOnDay'],
   'add-bench': ['quantity'],
 };
+/** Fields that may be left out; they stand last. */
+const OPTIONAL: readonly string[] = ['supplier'];
 const NUMBERS: readonly string[] = ['ends', 'days', 'quantity'];
 const WHOLE = /^-?\d{1,7}$/;
 
@@ -26,7 +28,8 @@ const WHOLE = /^-?\d{1,7}$/;
  */
 export function changeText(change: Change): string {
   const fields = change as Readonly<Record<string, unknown>>;
-  return [change.kind, ...FIELDS[change.kind].map((name) => String(fields[name]))].join('~');
+  const said = FIELDS[change.kind].filter((name) => fields[name] !== undefined);
+  return [change.kind, ...said.map((name) => String(fields[name]))].join('~');
 }
 
 /** The inverse of `changeText`, for what a person may have typed into an address. Refuses what is no change, and says why. */
@@ -39,7 +42,10 @@ export function readChange(text: string): Result<Change> {
 
 /** A change from the fields of a form, all text. */
 export function changeOf(kind: ChangeKind, typed: Readonly<Record<string, string>>): Result<Change> {
-  const fields = FIELDS[kind].map((name) => [name, readField(name, (typed[name] ?? '').trim())]);
+  const fields = FIELDS[kind].flatMap((name) => {
+    const text = (typed[name] ?? '').trim();
+    return text === '' && OPTIONAL.includes(name) ? [] : [[name, readField(name, text)] as const];
+  });
   const parsed = changeSchema(kind).safeParse({ kind, ...Object.fromEntries(fields) });
   return parsed.success ? ok(parsed.data) : { ok: false, refusal: firstIssue(parsed.error.issues) };
 }

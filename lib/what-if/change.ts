@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { countField, dayField, form, keyField } from '../shop/field';
+import { countField, dayField, form, keyField, textField } from '../shop/field';
 import { JOB_VALUES } from '../shop/job';
 
 /** An ID that the shop made: a tool, a line, an order. */
@@ -50,6 +50,10 @@ const SCHEMAS = {
     partId: keyField('The part'),
     quantity: pieces,
     promisedOnDay: dayField('The day promised'),
+    /** Absent: the part's first supplier. */
+    supplier: textField('The supplier', 80)
+      .regex(/^[^~]*$/, 'The supplier must be written without a ~.')
+      .optional(),
   }),
   'lose-tool': form({ kind: z.literal('lose-tool'), toolId: idField('The tool') }),
   'add-tool': form({ kind: z.literal('add-tool'), partId: keyField('The part'), quantity: pieces }),

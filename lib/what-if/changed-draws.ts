@@ -25,6 +25,7 @@ export function changedDraws(ensemble: Ensemble, before: ShopFacts, after: ShopF
     drawCount: ensemble.drawCount,
     materialFactor: ensemble.materialFactor,
     newLife: ensemble.newLife,
+    ...(ensemble.regroundLife === undefined ? {} : { regroundLife: ensemble.regroundLife }),
     residualLife: (toolId) =>
       isMore.has(toolId) ? more.residualLife(toolId) : ensemble.residualLife(toolId),
   };

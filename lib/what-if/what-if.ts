@@ -1,9 +1,11 @@
 import { addDays } from '../calendar/day';
 import { checkPlan, type PlanInput } from '../capability/check-plan';
+import { laterDay } from '../capability/line-order';
 import type { LineVerdict } from '../capability/line-verdict';
 import type { Arrival } from '../capability/plan-input';
 import { type SizeStatus, sizeStatuses } from '../capability/size-status';
 import type { Ensemble } from '../ensemble/build-ensemble';
+import { RECEIVING_DAYS } from '../outlook/order-arrivals';
 import { referenceMaterialId, sizeProbes } from '../outlook/plan-facts';
 import type { ShopFacts } from '../outlook/shop-facts';
 import { shopPlan } from '../outlook/shop-plan';
@@ -45,7 +47,7 @@ export function whatIf({ facts, ensemble }: WhatIfBase, changes: readonly Change
   });
 }
 
-/** Orders that slip come so many days later in every draw: the same luck, another day. */
+/** Orders that slip come so many days later in every draw, or sooner, but none before today: the same luck, another day. */
 function slipped(plan: PlanInput, { slipDays }: ChangedRecord): PlanInput {
   if (slipDays.size === 0) return plan;
   return {
@@ -59,10 +61,10 @@ function slip(arrival: Arrival, days: number, today: string): Arrival {
   const { expectedOnDay, arrivalDayDraws } = arrival;
   return {
     ...arrival,
-    expectedOnDay: expectedOnDay < today ? expectedOnDay : addDays(expectedOnDay, days),
+    expectedOnDay: expectedOnDay < today ? expectedOnDay : laterDay(today, addDays(expectedOnDay, days)),
     arrivalDayDraws:
       arrivalDayDraws === undefined
         ? undefined
-        : Float64Array.from(arrivalDayDraws, (inDays) => inDays + days),
+        : Float64Array.from(arrivalDayDraws, (inDays) => Math.max(RECEIVING_DAYS, inDays + days)),
   };
 }

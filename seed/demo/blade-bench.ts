@@ -3,7 +3,17 @@ import type { Chance } from '../random';
 import type { Act } from './act';
 import type { Calendar } from './calendar';
 import { firstOff } from './care-acts';
-import { cut, type Deed, endOfEdge, giveBack, issue, move, newEdge, receive } from './crib-acts';
+import {
+  cut,
+  type Deed,
+  endOfEdge,
+  giveBack,
+  issue,
+  move,
+  newEdge,
+  newEdgeUnproved,
+  receive,
+} from './crib-acts';
 import type { PersonId } from './people';
 import { REGRIND_TRIPS, SPOILT_TRIP } from './regrind-trips';
 
@@ -162,13 +172,13 @@ export class BladeBench {
   #back(connectionId: string, deed: Deed & { readonly mark: string }, offset: number): void {
     const onDay = this.#calendar.day(offset);
     if (offset < FIRST_OFF_SINCE) {
-      this.acts.push(newEdge(deed, onDay));
+      this.acts.push(newEdge(deed, onDay, connectionId));
       return;
     }
     const early = { ...deed, atMs: this.#calendar.at(offset, 405) };
     const gauged = { ...deed, atMs: this.#calendar.at(offset, 415), by: 'quality-1' as const };
     this.acts.push(
-      newEdge(early, onDay, 'owed'),
+      newEdgeUnproved(early, onDay),
       firstOff(gauged, { connectionId, roles: ['cone-gauge'], onDay }),
     );
   }

@@ -10,6 +10,7 @@ import type { EndEdge, LogCut, MoveTool, ReceiveTool, RecordCalibration } from '
 import type { CountDrops, DisposeFluid } from '../../lib/shop/fluid-input';
 import type { FluidLot } from '../../lib/shop/fluid-lot';
 import { type Act, act } from './act';
+import { gaugeReady } from './gauge-room';
 import { pastOrderOf } from './past-orders';
 import { actorOf, type PersonId } from './people';
 import { saidOfTool } from './said';
@@ -88,9 +89,23 @@ export function endOfEdge(deed: Deed, end: Omit<EndEdge, About>): Act {
   );
 }
 
-export function newEdge(deed: Deed, onDay: string, firstOff: 'owed' | 'passed' = 'passed'): Act {
+/** Back with a new edge, its first-off passed on the cone gauge of that size that lies ready. */
+export function newEdge(deed: Deed, onDay: string, connectionId: string): Act {
+  return act(when('new edge', deed), 'renew-edge', (db, permit, entered, env) => {
+    const gaugeIds = [gaugeReady(db, { connectionId, role: 'cone-gauge', onDay }) ?? ''];
+    return renewEdge(
+      db,
+      permit,
+      { ...entered, onDay, toolId: deed.toolId, firstOff: 'passed', gaugeIds },
+      env,
+    );
+  });
+}
+
+/** The same with its first-off still to be gauged. */
+export function newEdgeUnproved(deed: Deed, onDay: string): Act {
   return act(when('new edge', deed), 'renew-edge', (db, permit, entered, env) =>
-    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId, firstOff }, env),
+    renewEdge(db, permit, { ...entered, onDay, toolId: deed.toolId, firstOff: 'owed', gaugeIds: [] }, env),
   );
 }
 

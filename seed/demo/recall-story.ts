@@ -94,6 +94,7 @@ export function recallActs(calendar: Calendar, looks: readonly DemoLook[]): Act[
           ...{ ...entered, gaugeId: GAUGE, direction: 'large', foundOnDay: calendar.day(FOUND_OFFSET) },
           found: 'As found: worn open at the mouth. Blue shows near the large end.',
           foundEntryId: failedCalibration(db, GAUGE),
+          masterRecallId: null,
         },
         env,
       ),

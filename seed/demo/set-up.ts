@@ -4,6 +4,7 @@ import { completeSetParts } from '../../lib/shipped/complete-set-parts';
 import { SHIPPED_CONNECTIONS } from '../../lib/shipped/connections';
 import { firstGuesses } from '../../lib/shipped/first-guesses';
 import { SHIPPED_MATERIALS, TITANIUM_ID } from '../../lib/shipped/materials';
+import { DEFAULT_COSTS } from '../../lib/shop/costs';
 import type { LifeGuess } from '../../lib/shop/noun';
 import type { Part } from '../../lib/shop/part';
 import { CALIBRATED_ROLES, type Role } from '../../lib/shop/vocabulary';
@@ -38,6 +39,15 @@ export function setUpActs(calendar: Calendar): Act[] {
           exposedThreadsMin: 1,
           exposedThreadsMax: 2,
         },
+      },
+    },
+    { noun: 'costs', value: { ...DEFAULT_COSTS, calibrationMinor: 8_500 } },
+    {
+      noun: 'gauge-settings',
+      value: {
+        decisionRule: 'guarded-95',
+        targetReliability: 0.95,
+        why: 'Shop instruction 12: a certificate proves to 95 %, and 19 of 20 gauges come back in.',
       },
     },
     ...PEOPLE.filter(({ id }) => id !== 'tech-5').map((value): Noun => ({ noun: 'person', value })),
@@ -83,7 +93,8 @@ function set(noun: Noun, when: { atMs: number; by: Actor; reason?: string; mark?
 }
 
 function keyOf(noun: Noun): string {
-  if (noun.noun === 'shop' || noun.noun === 'costs' || noun.noun === 'reading-settings') return noun.noun;
+  if (noun.noun === 'shop' || noun.noun === 'costs') return noun.noun;
+  if (noun.noun === 'reading-settings' || noun.noun === 'gauge-settings') return noun.noun;
   if (noun.noun === 'belief') return noun.value.kind;
   return noun.noun === 'guess' ? noun.value.partId : noun.value.id;
 }

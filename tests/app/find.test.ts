@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { GET } from '@/app/find/route';
-import { DIE, receive, testShop } from '../support/db';
+import { DIE, must, receive, testShop } from '../support/db';
+import { THREADS_JOB } from '../support/kit-shop';
+import { sender } from '../support/send';
 
 /** The framework's redirect throws; here it throws where it leads. */
 vi.mock('next/navigation', () => ({
@@ -14,6 +16,7 @@ const SERVED = Symbol.for('edgekeep.opened-shop');
 beforeEach(() => {
   const db = testShop();
   receive(db, 'D-56-01', DIE);
+  must(sender(db).plan(THREADS_JOB));
   holder[SERVED] = { name: 'shop', db };
 });
 afterEach(() => {
@@ -24,9 +27,12 @@ async function leadsTo(query: string): Promise<string> {
   return GET(new Request(`http://shop.local/find${query}`)).catch((error: Error) => error.message);
 }
 
-// source: hand. A scan leads to its tool, anything else to the list; nothing that is typed leads out of the house.
+// source: hand. A scan leads to its tool, the number of a line or a job to its page, anything else to the list; nothing that is typed leads out of the house.
 it.each([
   ['?id=d-56-o1', '/tools/D-56-01'],
+  ['?id=j-7.1', '/plan/lines/J-7.1'],
+  ['?id=J-7', '/plan/jobs/J-7'],
+  ['?id=J-77', '/tools?find=J-77'],
   ['', '/tools?find='],
   ['?id=%2F%2Fevil.example', '/tools?find=%2F%2FEVIL.EXAMPLE'],
   ['?id=%00', '/tools?find=%00'],

@@ -7,6 +7,7 @@ import {
   dueText,
   ends,
   endsWithUnit,
+  estimatedMoney,
   exposureText,
   floorEnds,
   fractionSpoken,
@@ -144,6 +145,15 @@ describe('days', () => {
     expect(dueText('2026-11-26', today)).toBe('due tomorrow, Thu 26 Nov');
     expect(dueText('', today)).toBe('no due date');
   });
+  // source: other-software. `date -d '2026-11-25 +1009 days' '+%a %F'` (GNU coreutils) gives Thu 2029-08-30; +92 Thu 2027-02-25,
+  // +93 Fri 2027-02-26, +2000 Mon 2032-05-17, -400 Tue 2025-10-21. Months and years by hand: 1009 × 12 ÷ 365 = 33.2.
+  it('says a long stretch in months and years, with its day', () => {
+    expect(inDays('2027-02-25', today)).toBe('in 92 days, Thu 25 Feb 2027');
+    expect(inDays('2027-02-26', today)).toBe('in 3 months, Fri 26 Feb 2027');
+    expect(dueText('2029-08-30', today)).toBe('due in 33 months, Thu 30 Aug 2029');
+    expect(inDays('2032-05-17', today)).toBe('in 5 years, Mon 17 May 2032');
+    expect(dueText('2025-10-21', today)).toBe('13 months overdue, was due Tue 21 Oct 2025');
+  });
   // source: other-software. `TZ=Europe/Oslo date -d @1764075900` (GNU coreutils): Tue 25 Nov 2025 14:05.
   it('prints a moment in the shop’s own time zone', () => {
     expect(momentText(1_764_075_900_000, 'Europe/Oslo')).toBe('Tue 25 Nov 2025, 14:05');
@@ -151,6 +161,20 @@ describe('days', () => {
 });
 
 describe('money and exposure', () => {
+  // source: hand. Three figures say all that an estimate knows; below a hundred the cents are the third figure.
+  it.each([
+    [10_727, 'USD', 3, '$107'],
+    [366_951, 'USD', 3, '$3,670'],
+    [366_951, 'USD', 2, '$3,700'],
+    [637, 'USD', 3, '$6.37'],
+    [9_996, 'EUR', 3, '€99.96'],
+    [-10_727, 'USD', 3, '-$107'],
+    [12_518, 'JPY', 3, '¥12,500'],
+    [0, 'USD', 3, '$0.00'],
+  ] as const)('%s minor units of %s to %s figures', (minor, currency, figures, text) => {
+    expect(estimatedMoney(minor, currency, figures)).toBe(text);
+  });
+
   // source: published. ISO 4217: EUR has two minor digits, JPY none.
   it('prints minor units', () => {
     expect(money(12500, 'EUR')).toBe('€125.00');

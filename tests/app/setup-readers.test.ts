@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { checked, number, numberOrNull, stamp, text, textOrNull } from '@/app/_server/form-fields';
 import { keyFromName } from '@/app/_shared/form/key-from-name';
-import { countedParts, guessRows, personOf, shopOf, tickedSizes } from '@/app/setup/form-readers';
+import {
+  countedParts,
+  gaugeSettingsOf,
+  guessRows,
+  personOf,
+  shopOf,
+  tickedSizes,
+} from '@/app/setup/form-readers';
+import { GaugeSettingsSchema } from '@/lib/shop/gauge-settings';
 import { ShopSchema } from '@/lib/shop/shop-settings';
 
 function form(fields: Readonly<Record<string, string | readonly string[]>>): FormData {
@@ -138,5 +146,29 @@ describe('rows of a form', () => {
       'count-d': 'two',
     });
     expect(countedParts(typed)).toEqual(['a', 'd']);
+  });
+});
+
+// source: hand. What somebody types, and what the door then gets or says.
+describe('how gauges are judged', () => {
+  const read = (targetReliability: string) =>
+    GaugeSettingsSchema.safeParse(
+      gaugeSettingsOf(form({ decisionRule: 'guarded', targetReliability, why: 'Instruction 12' })),
+    );
+
+  it('the target is typed in per cent', () => {
+    expect(read('97.5').data).toEqual({
+      decisionRule: 'guarded',
+      targetReliability: 0.975,
+      why: 'Instruction 12',
+    });
+    expect(read('92.9').data?.targetReliability).toBe(0.929);
+  });
+
+  it('says in per cent where it must lie', () => {
+    for (const typed of ['', '0.95', '75', '100', 'sure'])
+      expect(read(typed).error?.issues[0]?.message).toBe(
+        'How sure an interval shall be lies between 80 and 99 %.',
+      );
   });
 });

@@ -17,10 +17,9 @@ export const gaugeDeed = fc.record({
   good: fc.boolean(),
   asFound: fc.constantFrom('in', 'in', 'out', 'not-taken'),
   days: fc.constantFrom(null, 100, 500),
+  onDay: fc.constantFrom('2026-03-02', '2026-03-02', '2026-02-20', '2025-11-05'),
 });
 type GaugeDeed = typeof gaugeDeed extends fc.Arbitrary<infer D> ? D : never;
-
-const onDay = '2026-03-02';
 
 /** The deed as a command with its content fixed, to be sent as often as one likes. */
 export function gaugeSend(
@@ -28,7 +27,7 @@ export function gaugeSend(
   actor: Actor,
   entered: { entryId: string; deviceAtMs: number },
 ): (db: Db, env: Env) => Result<Recorded> {
-  const { toolId, how, good, asFound, days } = deed;
+  const { toolId, how, good, asFound, days, onDay } = deed;
   const about = { ...entered, toolId, onDay };
   const result = good ? 'pass' : 'fail';
   if (how === 'drop') {

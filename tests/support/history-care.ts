@@ -36,7 +36,7 @@ export function careSend(
         adjustDie(db, may('read-edge', actor), { ...about, direction: 'closed', amount: '', onDay }, env);
     default: {
       const result = good ? ('pass' as const) : ('fail' as const);
-      const input = { ...about, result, onDay, gaugeIds: [] };
+      const input = { ...about, result, onDay, gaugeIds: good ? ['CG-56-1'] : [] };
       return (db, env) => checkFirstOff(db, may('read-edge', actor), input, env);
     }
   }

@@ -64,22 +64,28 @@ function apply(tool: NaiveTool, kind: string, payload: any): void {
 }
 
 const calibratedOn = new WeakMap<NaiveTool, string>();
-const knocked = new WeakSet<NaiveTool>();
+const knocked = new WeakMap<NaiveTool, string>();
+const asideByCertificate = new WeakSet<NaiveTool>();
 
 // biome-ignore lint/suspicious/noExplicitAny: raw JSON of the ledger, read on purpose without the program's types
 function gaugeApply(tool: NaiveTool, kind: string, payload: any): void {
   const aside = knocked.has(tool) && tool.state === 'quarantined';
   if (kind === 'gauge-calibrated') {
-    if (payload.result === 'fail' || payload.asFound === 'out') put(tool, 'quarantined');
-    else if (tool.state === 'calibration' || aside) put(tool, 'in-crib');
-    tool.dueOnDay = payload.result === 'fail' ? null : payload.dueOnDay;
+    // A certificate older than the one in force is history.
+    if (payload.onDay < (calibratedOn.get(tool) ?? '')) return;
     calibratedOn.set(tool, payload.onDay);
-    knocked.delete(tool);
+    tool.dueOnDay = payload.result === 'fail' ? null : payload.dueOnDay;
+    if (aside && payload.onDay < (knocked.get(tool) ?? '')) return;
+    if (payload.result === 'fail' || payload.asFound === 'out') {
+      if (tool.state === 'quarantined' && !aside) return;
+      put(tool, 'quarantined');
+      asideByCertificate.add(tool);
+    } else if (tool.state === 'calibration' || aside || asideByCertificate.has(tool)) put(tool, 'in-crib');
   }
   if (kind === 'gauge-checked' && payload.result === 'fail') put(tool, 'quarantined');
   if (kind === 'gauge-dropped') {
     put(tool, 'quarantined');
-    knocked.add(tool);
+    knocked.set(tool, payload.onDay);
   }
   if (kind === 'gauge-interval-set' && payload.intervalDays !== null) {
     const from = Date.parse(calibratedOn.get(tool) ?? '');
@@ -91,6 +97,7 @@ function gaugeApply(tool: NaiveTool, kind: string, payload: any): void {
 
 function put(tool: NaiveTool, state: string): void {
   knocked.delete(tool);
+  asideByCertificate.delete(tool);
   Object.assign(tool, { state, holderId: null });
 }
 

@@ -1,4 +1,5 @@
-import type { Blocker, LineVerdict } from '@/lib/capability/line-verdict';
+import type { Blocker } from '@/lib/capability/blocker';
+import type { LineVerdict } from '@/lib/capability/line-verdict';
 import type { LineFacts, OrderFacts, ShopFacts, ToolFacts } from '@/lib/outlook/shop-facts';
 import { completeSetParts } from '@/lib/shipped/complete-set-parts';
 import { SHIPPED_CONNECTIONS } from '@/lib/shipped/connections';

@@ -7,7 +7,7 @@ import { streamOfKey, type UniformStream } from '@/lib/numeric/random-stream';
 import { cut, edge } from './edge-histories';
 import { DIE_PRIORS, inHand } from './small-shop';
 
-/** A shop whose truth is known: its figures are drawn from the priors, its tools' lives from those figures. */
+/** A shop whose truth is known: its figures and the law of lives are drawn from the priors, its tools' lives from those. */
 export interface SimulatedShop {
   readonly histories: readonly EdgeHistory[];
   /** Tools still cutting, each with the reference exposure that it truly has left. */
@@ -38,11 +38,12 @@ export function simulateShop(key: string, tools: number, priors: LifePriors = DI
     odIn,
     log: logMedian + size * Math.log(odIn / 0.375) + drawFrom(priors.part, random),
   }));
+  const tailed = random() < (priors.logLogisticChance ?? 0);
   const histories: EdgeHistory[] = [];
   const inService: { tool: ToolInHand; trulyLeft: number }[] = [];
   for (let i = 0; i < tools; i++) {
     const { odIn, log } = parts[i % 2] ?? { odIn: 0.375, log: logMedian };
-    const life = Math.exp(log) * (-Math.log(random()) / Math.LN2) ** (1 / shape);
+    const life = Math.exp(log) * lifeShare(random(), shape, tailed);
     const dropped = -Math.log(random()) / rate;
     // How much a tool was used, and how long its rows are, must not depend on the truth: else the log would tell more
     // than its lives, and no forecaster who reads only the lives could be calibrated.
@@ -57,6 +58,12 @@ export function simulateShop(key: string, tools: number, priors: LifePriors = DI
     if (outcome.trulyLeft > 0) inService.push({ tool: inHand(history), trulyLeft: outcome.trulyLeft });
   }
   return { histories, inService, truth: { logShape: Math.log(shape), logMedian, sizeExponent: size } };
+}
+
+/** A life as a share of the median: Weibull, or log-logistic of the same scatter of the log life. */
+function lifeShare(u: number, shape: number, tailed: boolean): number {
+  if (tailed) return (1 / u - 1) ** (1 / (Math.SQRT2 * shape));
+  return (-Math.log(u) / Math.LN2) ** (1 / shape);
 }
 
 /** Log rows of about 5 % of a typical life in one material each, until so much has been cut. */

@@ -74,7 +74,7 @@ export function slowVerdicts({ today, lines, items, arrivals, draws, targets }: 
         (role) =>
           pieces.some((p) => fits(p, role, line) && p.comesOnDay(k) <= line.startOnDay) &&
           lifeFor(role, line, rivals, pieces, draws, k) >=
-            line.endsToMake * perEnd(role, line, draws, k) - 1e-6,
+            cutsOf(role, line) * perEnd(role, line, draws, k) - 1e-6,
       );
       if (enough) made++;
     }
@@ -121,6 +121,13 @@ function fits({ item }: Piece, role: SetItem['role'], line: PlanLine): boolean {
 function perEnd(role: 'die' | 'blade', line: PlanLine, draws: PlanInput['draws'], k: number): number {
   const base = role === 'die' ? line.exposurePerEnd.thread : line.exposurePerEnd.cone;
   return (base ?? 0) * (draws.materialFactor(role, line.materialId)?.[k] ?? 0);
+}
+
+function cutsOf(
+  role: 'die' | 'blade',
+  { endsToMake, cutsLeft = { cone: endsToMake, thread: endsToMake } }: PlanLine,
+) {
+  return role === 'die' ? cutsLeft.thread : cutsLeft.cone;
 }
 
 /** Every day of the line: all earlier lines still running that day, and it, against every assignment of pieces. */
@@ -173,7 +180,8 @@ function lifeFor(
   draws: PlanInput['draws'],
   k: number,
 ): number {
-  const demand = (user: PlanLine) => (user === line ? 1e12 : user.endsToMake * perEnd(role, user, draws, k));
+  const demand = (user: PlanLine) =>
+    user === line ? 1e12 : cutsOf(role, user) * perEnd(role, user, draws, k);
   const reaches = (piece: Piece, user: PlanLine) =>
     fits(piece, role, user) &&
     (piece.comesOnDay(k) <= user.startOnDay || piece.comesOnDay(k) < user.dueOnDay);

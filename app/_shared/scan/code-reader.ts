@@ -1,14 +1,6 @@
-import { openDetectorReader } from './detector-reader';
-import { openWorkerReader } from './worker-reader';
-
 /** Reads the codes of our labels (QR, Data Matrix, Code 128) in what the camera shows. */
 export interface CodeReader {
   /** The text of a code in the picture as it stands, or undefined when there is none to be read. */
   readonly read: (video: HTMLVideoElement) => Promise<string | undefined>;
   readonly end: () => void;
-}
-
-/** The browser's own reader where it knows all three codes, else ours. Throws when ours cannot be loaded. */
-export async function openCodeReader(): Promise<CodeReader> {
-  return (await openDetectorReader()) ?? (await openWorkerReader());
 }

@@ -1,6 +1,6 @@
 import { CAMERA_ENDED, type CameraFault, cameraFault, NO_READER, NOT_SECURE } from './camera-fault';
-import { openCodeReader } from './code-reader';
 import { freshText } from './fresh-text';
+import { openCodeReader } from './open-code-reader';
 
 const BETWEEN_LOOKS_MS = 120;
 

@@ -1,5 +1,5 @@
 /** One box for a hand scanner or for fingers: a plain GET to /find?id=…, works before any script has loaded. */
-import styles from './shell.module.css';
+import styles from './find-box.module.css';
 
 export function FindBox() {
   return (

@@ -1,6 +1,6 @@
 /** The standing cautions (lib/cautions, at the footer) and the choice of paper. */
 import { cautionsAt } from '@/lib/cautions';
-import styles from './shell.module.css';
+import styles from './footer.module.css';
 import type { Theme } from './theme';
 import { ThemeChoice } from './theme-choice';
 

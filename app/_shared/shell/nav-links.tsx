@@ -2,9 +2,9 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
-import { isUnder, NAV } from './nav';
+import { isLit, NAV } from './nav';
 import { NavIcon } from './nav-icon';
-import styles from './shell.module.css';
+import styles from './nav-links.module.css';
 
 /** The navigation: tabs under the header, a bar at the foot of a phone. Knows which page it is on, nothing else. */
 export function NavLinks() {
@@ -14,7 +14,7 @@ export function NavLinks() {
       <ul>
         {NAV.map((item) => (
           <li key={item.href} className={item.onPhone ? undefined : styles.notOnPhone}>
-            <Link href={item.href as Route} aria-current={isUnder(pathname, item.href) ? 'page' : undefined}>
+            <Link href={item.href as Route} aria-current={isLit(pathname, item) ? 'page' : undefined}>
               <NavIcon name={item.icon} />
               {item.label}
             </Link>

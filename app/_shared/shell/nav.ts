@@ -16,21 +16,28 @@ export interface NavItem {
   readonly icon: NavIconName;
   /** Stands in the bar at the foot of a phone, where there is room for five. */
   readonly onPhone: boolean;
+  /** Pages with an address of their own that belong to it. */
+  readonly also?: readonly string[];
 }
 
 export const NAV: readonly NavItem[] = [
   { href: '/', label: 'Today', icon: 'today', onPhone: true },
-  { href: '/bench', label: 'Bench', icon: 'bench', onPhone: true },
+  { href: '/bench', label: 'Bench', icon: 'bench', onPhone: true, also: ['/accept'] },
   { href: '/crib', label: 'Crib', icon: 'crib', onPhone: true },
-  { href: '/plan', label: 'Plan', icon: 'plan', onPhone: true },
+  { href: '/plan', label: 'Plan', icon: 'plan', onPhone: true, also: ['/calendar'] },
   { href: '/tools', label: 'Tools', icon: 'tools', onPhone: false },
-  { href: '/gauges', label: 'Gauges', icon: 'gauges', onPhone: false },
+  { href: '/gauges', label: 'Gauges', icon: 'gauges', onPhone: false, also: ['/recalls'] },
   { href: '/fluid', label: 'Fluid', icon: 'fluid', onPhone: false },
   { href: '/ledger', label: 'Log', icon: 'log', onPhone: false },
   { href: '/rooms', label: 'All pages', icon: 'rooms', onPhone: true },
 ];
 
-/** Whether a page belongs under a navigation item: '/' only itself, the others with everything below them. */
-export function isUnder(pathname: string, href: string): boolean {
+/** Whether a page belongs to a navigation item, and lights it. */
+export function isLit(pathname: string, { href, also = [] }: NavItem): boolean {
+  return [href, ...also].some((address) => isUnder(pathname, address));
+}
+
+/** '/' is only itself, the others stand for everything below them. */
+function isUnder(pathname: string, href: string): boolean {
   return href === '/' ? pathname === '/' : pathname === href || pathname.startsWith(`${href}/`);
 }

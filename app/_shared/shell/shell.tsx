@@ -2,6 +2,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { BenchNote } from './bench-note';
 import { FindBox } from './find-box';
 import { Footer } from './footer';
 import { HouseMark } from './house-mark';
@@ -14,10 +15,11 @@ export interface ShellProps {
   readonly isDemo: boolean;
   readonly personName: string | null;
   readonly theme: Theme;
+  readonly toSettle: number;
   readonly children: ReactNode;
 }
 
-export function Shell({ shopName, isDemo, personName, theme, children }: ShellProps) {
+export function Shell({ shopName, isDemo, personName, theme, toSettle, children }: ShellProps) {
   return (
     <>
       <a className={styles.skip} href="#main">
@@ -46,6 +48,7 @@ export function Shell({ shopName, isDemo, personName, theme, children }: ShellPr
             )}
           </Link>
         </div>
+        <BenchNote toSettle={toSettle} />
         <NavLinks />
       </header>
       <main id="main" tabIndex={-1} className={styles.main}>

@@ -1,6 +1,7 @@
 /** Paper: as the device, light, dark. Three plain buttons that post to a server action. */
+
+import styles from './footer.module.css';
 import { setTheme } from './set-theme';
-import styles from './shell.module.css';
 import { THEME_LABEL, THEMES, type Theme } from './theme';
 
 export function ThemeChoice({ theme }: { readonly theme: Theme }) {

@@ -27,7 +27,7 @@ export function changeWords(change: Change, facts: Words): string {
     case 'slip-order':
       return `Order ${change.orderId} comes ${count(Math.abs(change.days), 'day')} ${change.days < 0 ? 'sooner' : 'later'}`;
     case 'add-order':
-      return `${change.quantity} × ${partOf(change.partId, facts)} ordered, promised for ${day(change.promisedOnDay)}`;
+      return `${change.quantity} × ${partOf(change.partId, facts)} ordered${change.supplier ? ` from ${change.supplier}` : ''}, promised for ${day(change.promisedOnDay)}`;
     case 'lose-tool':
       return `${change.toolId} is lost or broken`;
     case 'add-tool':

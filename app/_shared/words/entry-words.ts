@@ -3,9 +3,11 @@ import { CODE_KIND_LABEL, type CodeKind } from '@/lib/labels/code-kind';
 import type { Finding } from '@/lib/reading/reading';
 import { DISPOSAL_LABEL, type Disposal } from '@/lib/shop/fluid-entry';
 import { MARK_WAY_LABEL, type MarkWay } from '@/lib/shop/mark';
+import type { Drawer } from '@/lib/shop/stock-count';
 import { END_CAUSES, ROLE_LABEL, type Role, TOOL_STATE_LABEL, type ToolState } from '@/lib/shop/vocabulary';
 import { count } from '../format';
 import { ACCEPTANCE_WORDS } from './acceptance-words';
+import { drawerWords } from './drawer-words';
 import { findingWords } from './finding-words';
 import { payloadDay } from './payload-day';
 
@@ -38,8 +40,8 @@ const WORDS: Record<string, Words> = {
   'kit-issued': (p, names) =>
     `kit of ${count(listOf(p.items).length, 'item')} issued to ${names.person(String(p.toPersonId))} for job ${p.jobLineId}`,
   'kit-search-opened': (p) => `missing from the kit: ${listOf(p.toolIds).join(', ')}`,
-  'stock-counted': (p) =>
-    `stock-take: ${p.found} of ${p.expected} found${listOf(p.variances).length === 0 ? '' : `, ${count(listOf(p.variances).length, 'difference')}`}`,
+  'stock-counted': (p, names) =>
+    `stock-take${drawerOf(p, names)}: ${p.found} of ${p.expected} found${listOf(p.variances).length === 0 ? '' : `, ${count(listOf(p.variances).length, 'difference')}`}`,
   'conflict-raised': (p) => `could not be taken from the bench: ${p.what}. ${p.sentence}`,
   'conflict-settled': (p) => `conflict ${p.how === 'entered' ? 'entered by hand' : 'dropped'}: ${p.note}`,
   'kit-closed': (p) =>
@@ -52,10 +54,13 @@ const WORDS: Record<string, Words> = {
     p.allFound ? `all pieces found: ${p.where}` : `pieces not all found; looked: ${p.where}`,
   'die-adjusted': (p) => `die ${p.direction} a touch${p.amount ? ` (${p.amount})` : ''}`,
   'first-off-checked': (p) =>
-    p.result === 'pass' ? 'first-off passed the gauges' : 'first-off failed, set aside',
+    p.result === 'not-gauged'
+      ? 'first-off looked at, not gauged: still owed'
+      : `first-off ${p.result === 'pass' ? 'passed the gauges' : 'failed, set aside'}${withGauges(p)}`,
   'edge-ended': (p) =>
     `edge out of service: ${END_CAUSES.find(({ code }) => code === p.cause)?.label ?? String(p.cause)}`,
-  'edge-renewed': () => 'back from regrind with a new edge, counted from zero',
+  'edge-renewed': (p) =>
+    `back from regrind with a new edge, counted from zero${p.firstOff === 'passed' ? `; first-off passed${withGauges(p)}` : ''}`,
   'tool-marked': (p) => markWords(p),
   'edge-read': (p) => `read on ${payloadDay(p.onDay)}: ${findingWords(p.finding as Finding)}`,
   'gauge-calibrated': calibrated,
@@ -107,9 +112,22 @@ export function entryWords(entry: Pick<EntryView, 'kind' | 'payload'>, names: Na
 }
 
 function calibrated(p: Payload): string {
-  if (p.result !== 'pass') return 'failed its calibration, set aside';
-  const found = p.asFound === 'out' ? 'found out of limits, adjusted, set aside' : 'calibrated';
+  // One that takes hold by its own day may have been filed late: what came of it stands with the gauge.
+  const byDay = p.takesHold === 'by-day';
+  if (p.result !== 'pass')
+    return byDay ? `failed its calibration of ${payloadDay(p.onDay)}` : 'failed its calibration, set aside';
+  const out = byDay
+    ? `found out of limits on ${payloadDay(p.onDay)}, adjusted`
+    : 'found out of limits, adjusted, set aside';
+  const good = byDay ? `calibrated on ${payloadDay(p.onDay)}` : 'calibrated';
+  const found = p.asFound === 'out' ? out : good;
   return `${found}, due ${payloadDay(p.dueOnDay)}${p.certificate ? `, certificate ${p.certificate}` : ''}`;
+}
+
+/** With which gauges, where they were named. */
+function withGauges(p: Payload): string {
+  const ids = listOf(p.gaugeIds);
+  return ids.length === 0 ? '' : `, with ${ids.join(', ')}`;
 }
 
 function intervalWords(p: Payload): string {
@@ -147,6 +165,12 @@ function opening(p: Payload): string {
 }
 
 /** A list of an entry's content; empty where there is none. */
+/** " of 9⁄16 high pressure dies", or nothing where all of them were counted. */
+function drawerOf(p: Payload, names: Names): string {
+  const words = drawerWords(p as Drawer, names);
+  return words === '' ? '' : ` of ${words}`;
+}
+
 function listOf(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
 }

@@ -1,6 +1,7 @@
 import type { Chosen } from '@/lib/issue-order/choose-tool';
 import type { ToolInLine, ToolProposal } from '@/lib/issue-order/propose-tools';
 import type { IssueGain } from '@/lib/issue-order/week-list';
+import { capital } from '@/lib/text/capital';
 import { chanceWords, count, floorEnds } from '../format';
 
 const WHY: Record<Chosen, string> = {
@@ -48,6 +49,20 @@ export function nextSentence({ next, changes, probability }: ToolProposal): stri
   return `Take ${names} along: ${often}. Together, ${chanceWords(probability)} that they do it.`;
 }
 
+/**
+ * What the plan says of one edge for its line, as it stands on the line's own page, sentence by sentence: does it cover the line;
+ * of the one proposed also why it and what to take along. Nothing where the plan has no figure for it.
+ */
+export function edgeSays(proposal: ToolProposal, toolId: string): string[] {
+  const { chosen, next, runnersUp, ends } = proposal;
+  if (chosen?.toolId === toolId)
+    return [doesSentence(chosen, ends), whyChosen(chosen.why), nextSentence(proposal)].filter(
+      (sentence) => sentence !== '',
+    );
+  const other = [...next, ...runnersUp].find((tool) => tool.toolId === toolId);
+  return other === undefined ? [] : [doesSentence(other, ends)];
+}
+
 const NOUN = { die: ['die', 'dies'], blade: ['blade', 'blades'] } as const;
 
 /** What planning the issues of a week gained over first-come, on the same futures. */
@@ -63,8 +78,4 @@ export function gainSentence(gain: IssueGain, partName: (partId: string) => stri
       : `The fullest ${which} left is safe for ${count(-more, 'end')} less than otherwise.`;
   });
   return [`${lines}${first}.`, ...longest].join(' ');
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,5 @@
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
+import { capital } from '@/lib/text/capital';
 import type { PricedWay, WayAction } from '@/lib/what-if/ways/priced-way';
 import { count, dayText, inDays, listWords } from '../format';
 
@@ -16,14 +17,14 @@ export function wayWords({ actions }: Pick<PricedWay, 'actions'>, today: string)
 function actionWords(action: WayAction, today: string): string {
   switch (action.kind) {
     case 'order': {
-      const { quantity, part, orderByDay, thereOnDay } = action;
-      if (thereOnDay === null || orderByDay === null)
-        return `order ${quantity} × ${part.name} (no lead time written down)`;
+      const { quantity, part, offer, orderByDay, thereOnDay } = action;
+      const what = `order ${quantity} × ${part.name}${offer.supplier === '' ? '' : ` from ${offer.supplier}`}`;
+      if (thereOnDay === null || orderByDay === null) return `${what} (no lead time written down)`;
       const when =
         orderByDay < today
-          ? `today, likely there by ${dayText(thereOnDay, today)}`
+          ? `today, sure enough there by ${dayText(thereOnDay, today)}`
           : `by ${dayText(orderByDay, today)}`;
-      return `order ${quantity} × ${part.name} ${when}`;
+      return `${what} ${when}`;
     }
     case 'find-part':
       return `find a supplier for a ${ROLE_LABEL[action.role]}`;
@@ -40,8 +41,4 @@ function actionWords(action: WayAction, today: string): string {
     case 'split':
       return `make ${count(action.endsNow, 'end')} now, the other ${action.endsLater} when there are more edges`;
   }
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

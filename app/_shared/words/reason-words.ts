@@ -2,6 +2,7 @@ import type { EstimateReasons } from '@/lib/ensemble/reasons';
 import type { LifeWarning } from '@/lib/life/life-fit';
 import type { Finding } from '@/lib/reading/reading';
 import type { EdgeKind } from '@/lib/shop/vocabulary';
+import { capital } from '@/lib/text/capital';
 import { count, timesText } from '../format';
 import { findingWords } from './finding-words';
 
@@ -50,8 +51,4 @@ function warnings({ restsOn, warnings: all }: EstimateReasons): string[] {
 /** What a reader of a fit ought to know, in words; warnings that are nobody's concern are left out. */
 export function warningWords(all: readonly LifeWarning[]): string[] {
   return all.flatMap((warning) => WARNING[warning] ?? []);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -14,6 +14,8 @@ function holdWords(hold: ReleaseHold): string {
       return `${count(hold.ends, 'made end')} to be accepted`;
     case 'evidence-open':
       return `${count(hold.ends, 'accepted end')} whose gauge is not on record or under recall`;
+    case 'pieces-owed':
+      return `the missing pieces of ${listWords(hold.toolIds)} to be found`;
     case 'cleaning-record':
       return 'the cleaning record for oxygen';
   }

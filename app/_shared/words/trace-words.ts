@@ -1,3 +1,5 @@
+import { type Looked, lookOutcome } from '@/lib/acceptance/look-outcome';
+import { ROLE_LABEL } from '@/lib/shop/vocabulary';
 import type { TracedEdge, TracedLook } from '@/lib/trace/end-trace';
 import type { TraceGap } from '@/lib/trace/trace-gaps';
 import { fromMicro } from '@/lib/units/micro';
@@ -22,6 +24,8 @@ export function gapWords(gap: TraceGap): string {
   switch (gap.kind) {
     case 'gauges':
       return 'No gauge was recorded: the end is not releasable on this record.';
+    case 'gauge-missing':
+      return `No ${ROLE_LABEL[gap.role]} was recorded: the end is not releasable on this record.`;
     case 'certificate':
       return `${gap.toolId} shows no certificate that was valid that day.`;
     case 'certificate-file':
@@ -50,6 +54,17 @@ export function gapWords(gap: TraceGap): string {
       return `${count(gap.ends, 'end')} of its line ${gap.ends === 1 ? 'was' : 'were'} refused before; whether this is one of them made again is not on record.`;
   }
 }
+
+/** What a look came to: an end looked at without its gauges has not passed. */
+export function outcomeWords(look: Looked): string {
+  return OUTCOME_WORDS[lookOutcome(look)];
+}
+
+const OUTCOME_WORDS = {
+  passed: 'accepted',
+  refused: 'refused',
+  'not-gauged': 'looked at, gauges not all recorded: not releasable',
+} as const;
 
 /** Whether a second person or gauge looked. */
 export const INDEPENDENT_WORDS: Record<TracedLook['independentCheck'], string> = {

@@ -3,7 +3,8 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { BenchSnapshot } from '@/lib/bench/bench-snapshot';
 import type { BenchPress } from '@/lib/bench/bench-tally';
-import type { BenchEntry } from '@/lib/shop/bench-input';
+import type { BenchEntry, Stop } from '@/lib/shop/bench-input';
+import { BENCH_DB_NAME } from './bench-db-name';
 
 /** The work in hand at this device for one line: every press, in order. */
 export interface BenchSession {
@@ -23,6 +24,8 @@ export interface Sent {
   readonly ends: number;
   readonly goodEnds: number;
   readonly sentAtMs: number;
+  /** It was stopped with this: no snapshot from before that may call it good to go. */
+  readonly stopped?: Stop;
 }
 
 interface BenchDb extends DBSchema {
@@ -38,7 +41,7 @@ let opened: Promise<IDBPDatabase<BenchDb>> | undefined;
 
 /** The device's own store. Everything pressed is in it before the screen says so: a dead battery loses nothing. */
 export function benchDb(): Promise<IDBPDatabase<BenchDb>> {
-  opened ??= openDB<BenchDb>('edgekeep-bench', 1, {
+  opened ??= openDB<BenchDb>(BENCH_DB_NAME, 1, {
     upgrade(db) {
       db.createObjectStore('snapshot');
       db.createObjectStore('session', { keyPath: 'lineId' });
@@ -107,4 +110,17 @@ export async function takeFromOutbox(entryIds: readonly string[], session: Bench
 /** Adds something to what waits to be sent, beside the work in hand. */
 export async function addToOutbox(waiting: Waiting): Promise<void> {
   await (await benchDb()).add('outbox', waiting);
+}
+
+/** Until when each entry that waits to be sent is held, in the order in which they were made. */
+export async function waitingTimes(): Promise<readonly number[]> {
+  return (await (await benchDb()).getAll('outbox')).map(({ heldUntilMs }) => heldUntilMs);
+}
+
+/** Lets go all that is held for its Undo. Only where that can no longer be pressed. */
+export async function endHolds(): Promise<void> {
+  const tx = (await benchDb()).transaction('outbox', 'readwrite');
+  for (let cursor = await tx.store.openCursor(); cursor !== null; cursor = await cursor.continue())
+    if (cursor.value.heldUntilMs > 0) await cursor.update({ ...cursor.value, heldUntilMs: 0 });
+  await tx.done;
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import type { BenchSnapshot } from '@/lib/bench/bench-snapshot';
+import { inTurn } from './across-pages';
 import { benchDb, readBench } from './bench-store';
 
 /** What a round with the server came to. */
@@ -25,10 +26,17 @@ const HELD_MAX_MS = 120_000;
 
 let running: Promise<SyncResult> | undefined;
 let next: Promise<SyncResult> | undefined;
+let settledCount = 0;
+
+/** Entries that the server took from this page since it was opened. */
+export function settledHere(): number {
+  return settledCount;
+}
 
 /**
- * One round: what waits is sent in order, then the shop's lines are fetched anew. Rounds never overlap on a device; who
- * asks while one is under way gets the one after it, which knows what has happened since.
+ * One round: what waits is sent in order, then the shop's lines are fetched anew. Rounds never overlap on a page, nor in the
+ * pages of one browser where it lets them take turns; who asks while one is under way gets the one after it, which knows what
+ * has happened since.
  */
 export function syncBench(): Promise<SyncResult> {
   if (running === undefined) return start();
@@ -40,7 +48,7 @@ export function syncBench(): Promise<SyncResult> {
 }
 
 function start(): Promise<SyncResult> {
-  running = round().finally(() => {
+  running = inTurn(round).finally(() => {
     running = undefined;
   });
   return running;
@@ -79,7 +87,7 @@ async function sendWaiting(): Promise<{ conflicts: string[]; needsName: boolean 
 }
 
 /** Held for its Undo. One held for longer than that was made before the clock of the device was set back: it goes. */
-function isHeld(heldUntilMs: number): boolean {
+export function isHeld(heldUntilMs: number): boolean {
   const waitMs = heldUntilMs - Date.now();
   return waitMs > 0 && waitMs <= HELD_MAX_MS;
 }
@@ -91,16 +99,22 @@ async function settle(
 ): Promise<void> {
   const taken = new Map(answers.map((answer) => [answer.entryId, answer.outcome]));
   const tx = (await benchDb()).transaction(['outbox', 'sent'], 'readwrite');
+  let settled = 0;
   for (const { key, entry } of due) {
     const outcome = taken.get(entry.entryId);
-    if (outcome === undefined) continue;
+    // Another page of this browser may have settled it meanwhile: it is known as sent once.
+    if (outcome === undefined || (await tx.objectStore('outbox').getKey(key)) === undefined) continue;
     await tx.objectStore('outbox').delete(key);
-    if (outcome !== 'conflict' && entry.kind === 'cut')
-      await tx
-        .objectStore('sent')
-        .add({ toolId: entry.toolId, ends: entry.ends, goodEnds: entry.goodEnds, sentAtMs: Date.now() });
+    settled += 1;
+    if (outcome === 'conflict') continue;
+    const about = { toolId: entry.toolId, sentAtMs: Date.now() };
+    if (entry.kind === 'cut')
+      await tx.objectStore('sent').add({ ...about, ends: entry.ends, goodEnds: entry.goodEnds });
+    if (entry.kind === 'stop')
+      await tx.objectStore('sent').add({ ...about, ends: 0, goodEnds: 0, stopped: entry.how });
   }
   await tx.done;
+  settledCount += settled;
 }
 
 async function fetchSnapshot(): Promise<void> {

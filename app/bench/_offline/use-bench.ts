@@ -1,6 +1,7 @@
 'use client';
 
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { watchUndo } from './across-pages';
 import { type BenchState, readBench } from './bench-store';
 import { type SyncResult, syncBench } from './sync';
 
@@ -39,6 +40,8 @@ export function useBench(): Bench {
     await reread();
   }, [reread]);
 
+  // As long as this is open, other pages leave what is held alone.
+  useEffect(watchUndo, []);
   useEffect(() => {
     alive.current = true;
     void reread().then(sync);

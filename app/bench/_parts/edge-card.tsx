@@ -2,10 +2,9 @@ import { chanceWords, count, ends } from '@/app/_shared/format';
 import { DieMark, ToolId } from '@/app/_shared/ui';
 import type { BenchEdge, BenchLine } from '@/lib/bench/bench-snapshot';
 import type { EdgeAnswer } from '@/lib/bench/edge-answer';
+import { isBetterRetired } from '@/lib/kit/better-retired';
+import { capital } from '@/lib/text/capital';
 import styles from './bench.module.css';
-
-/** More adjustments than this: a split die has been followed far enough. Common practice, no source. */
-const ADJUSTMENTS_MANY = 3;
 
 interface EdgeCardProps {
   readonly line: BenchLine;
@@ -34,14 +33,14 @@ export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps
       <p className={styles.figures}>{figures(answer)}</p>
       {answer.chance === null ? null : (
         <p className="quiet">
-          {chanceWords(answer.chance)} that it lasts. An estimate from counts: look at the edge, too.
+          {capital(chanceWords(answer.chance))} that it lasts. An estimate from counts: look at the edge, too.
         </p>
       )}
-      {edge.adjustments > ADJUSTMENTS_MANY ? (
+      {isBetterRetired(edge.adjustments) ? (
         <p className="quiet">Adjusted {count(edge.adjustments, 'time')}: better retired.</p>
       ) : null}
       {stops.length === 0 && minds.length === 0 ? (
-        <p className={styles.fine}>{aidWords(noGauge, line.fluids.length > 0)}</p>
+        <AidLine noGauge={noGauge} hasFluid={line.fluids.length > 0} />
       ) : null}
       {stops.map((sentence) => (
         <p key={sentence} className={styles.stopLine}>
@@ -53,6 +52,11 @@ export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps
           {sentence}
         </p>
       ))}
+      {answer.verdict === 'swap' && others.length === 0 ? (
+        <a className={styles.link} href={`/plan/lines/${encodeURIComponent(line.id)}#tools`}>
+          What to take instead
+        </a>
+      ) : null}
       {others.map(({ toolId }) => (
         <button key={toolId} type="button" className={styles.other} onClick={() => onChoose(toolId)}>
           Cut with {toolId}
@@ -62,9 +66,11 @@ export function EdgeCard({ line, edge, answer, others, onChoose }: EdgeCardProps
   );
 }
 
-function aidWords(noGauge: boolean, hasFluid: boolean): string {
-  if (noGauge) return 'No GO ring is out for this line.';
-  return hasFluid ? 'Gauges and fluid in order.' : 'Gauges in order. No fluid is out with this line.';
+/** Only what is all there looks so: a gauge or a bottle that is not out with the line is no green line. */
+function AidLine({ noGauge, hasFluid }: { readonly noGauge: boolean; readonly hasFluid: boolean }) {
+  if (noGauge) return <p className={styles.stopLine}>No GO ring is out for this line.</p>;
+  if (hasFluid) return <p className={styles.fine}>Gauges and fluid in order.</p>;
+  return <p>Gauges in order. No fluid is out with this line.</p>;
 }
 
 function figures({ safeEnds, likelyEnds, endsToCut }: EdgeAnswer): string {

@@ -1,13 +1,13 @@
 'use client';
 
 import type { ReturnCondition } from '@/lib/shop/noun';
-import styles from './bench.module.css';
+import { ChoiceSheet } from './choice-sheet';
 
-const CONDITIONS: readonly { readonly value: ReturnCondition; readonly label: string }[] = [
-  { value: 'ok', label: 'In order' },
-  { value: 'dull', label: 'Dull' },
-  { value: 'damaged', label: 'Chipped' },
-  { value: 'unsure', label: 'Set aside' },
+const CONDITIONS: readonly { readonly code: ReturnCondition; readonly label: string }[] = [
+  { code: 'ok', label: 'In order' },
+  { code: 'dull', label: 'Dull' },
+  { code: 'damaged', label: 'Chipped' },
+  { code: 'unsure', label: 'Set aside' },
 ];
 
 interface GiveBackSheetProps {
@@ -19,18 +19,6 @@ interface GiveBackSheetProps {
 /** Back to the crib, its condition in one tap. What was counted on it goes with it. */
 export function GiveBackSheet({ toolId, onCondition, onBack }: GiveBackSheetProps) {
   return (
-    <section className={styles.sheet} aria-label={`Give ${toolId} back`}>
-      <h2>Give {toolId} back</h2>
-      <div className={styles.causes}>
-        {CONDITIONS.map(({ value, label }) => (
-          <button key={value} type="button" onClick={() => onCondition(value)}>
-            {label}
-          </button>
-        ))}
-        <button type="button" onClick={onBack}>
-          Back
-        </button>
-      </div>
-    </section>
+    <ChoiceSheet title={`Give ${toolId} back`} choices={CONDITIONS} onChoose={onCondition} onBack={onBack} />
   );
 }

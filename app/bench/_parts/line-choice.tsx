@@ -20,10 +20,12 @@ export function LineChoice({ bench, personName, onChoose }: LineChoiceProps) {
   const ordered = [...lines].sort((a, b) => rank(a, isMine(a)) - rank(b, isMine(b)));
   if (ordered.length === 0)
     return (
-      <p>
+      <p role="status">
         {bench.last?.reached === false
           ? 'This device has nothing kept yet. Open the bench once where there is network.'
-          : 'No line of the plan starts in the next days. What is out on loan is logged on its own page.'}
+          : bench.state?.snapshot === undefined
+            ? 'Fetching the work of the next days…'
+            : 'No line of the plan starts in the next days. What is out on loan is logged on its own page.'}
       </p>
     );
   return (

@@ -1,7 +1,7 @@
 'use client';
 
 import { type CutOperation, REJECT_CAUSES, type RejectCause } from '@/lib/shop/vocabulary';
-import styles from './bench.module.css';
+import { ChoiceSheet } from './choice-sheet';
 
 const OF_CONE: readonly RejectCause[] = ['cone-finish', 'cone-angle', 'nicked', 'other'];
 const OF_THREAD: readonly RejectCause[] = [
@@ -23,20 +23,13 @@ interface RejectSheetProps {
 /** Why an end was refused: one tap. */
 export function RejectSheet({ operation, onCause, onBack }: RejectSheetProps) {
   const codes = operation === 'cone' ? OF_CONE : OF_THREAD;
-  const causes = REJECT_CAUSES.filter(({ code }) => codes.includes(code));
   return (
-    <section className={styles.sheet} aria-label="Why the end is rejected">
-      <h2>What is wrong with it?</h2>
-      <div className={styles.causes}>
-        {causes.map(({ code, label }) => (
-          <button key={code} type="button" onClick={() => onCause(code)}>
-            {label}
-          </button>
-        ))}
-        <button type="button" onClick={onBack}>
-          Back
-        </button>
-      </div>
-    </section>
+    <ChoiceSheet
+      title="What is wrong with it?"
+      label="Why the end is rejected"
+      choices={REJECT_CAUSES.filter(({ code }) => codes.includes(code))}
+      onChoose={onCause}
+      onBack={onBack}
+    />
   );
 }

@@ -16,7 +16,10 @@ import { CountedNow } from './counted-now';
 import { EdgeCard } from './edge-card';
 import { EdgeSheet, type Sheet } from './edge-sheet';
 import { FinishSheet } from './finish-sheet';
+import { NoEdge } from './no-edge';
 import { OperationTabs } from './operation-tabs';
+import { StoppedCard } from './stopped-card';
+import { type StoppedTool, stopsUnderWay } from './stops-under-way';
 import { UndoBar } from './undo-bar';
 import { useWork } from './use-work';
 import { WorkHead } from './work-head';
@@ -41,6 +44,7 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
   const [sheet, setSheet] = useState<Sheet>('count');
   const edges = line.edges.filter((edge) => edge.operation === operation);
   const [chosenId, setChosenId] = useState(inHand?.toolId);
+  const [justStopped, setJustStopped] = useState<StoppedTool>();
   const [taken, setTaken] = useState(scanned);
   if (taken !== scanned) {
     setTaken(scanned);
@@ -57,6 +61,9 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
     answer: edgeAnswer(one, work.countedOn(one.toolId), line.requiredProbability),
   }));
   const answer = answered.find((one) => one.edge === edge)?.answer;
+  const waitingStop = stopsUnderWay(state).find(({ toolId }) => toolId === edge?.toolId);
+  // Until a snapshot holds it, and after that as long as nothing else is in hand for this work.
+  const stopped = waitingStop ?? (edge === undefined ? justStopped : undefined);
   return (
     <div className={styles.work}>
       <WorkHead line={line} />
@@ -67,6 +74,7 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
           setSheet('count');
         }}
       />
+      {stopped === undefined ? null : <StoppedCard stopped={stopped} />}
       {edge === undefined || answer === undefined ? (
         <NoEdge
           line={line}
@@ -75,7 +83,7 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
             entry.kind === 'take' && entry.jobLineId === line.id ? [entry.toolId] : [],
           )}
         />
-      ) : (
+      ) : waitingStop !== undefined ? null : (
         <EdgeCard
           line={line}
           edge={edge}
@@ -89,12 +97,15 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
           <CountedNow operation={operation} tally={tallies.find(({ toolId }) => toolId === edge.toolId)} />
         )}
       </UndoBar>
-      {edge === undefined ? null : (
+      {edge === undefined || waitingStop !== undefined ? null : (
         <EdgeSheet
           {...{ sheet, line, edge }}
           onSheet={setSheet}
           onPress={(press) => void work.press(press)}
-          onStop={(how) => void work.stop(edge.toolId, how)}
+          onStop={(how) => {
+            setJustStopped({ toolId: edge.toolId, how });
+            void work.stop(edge.toolId, how);
+          }}
           onGiveBack={(condition) => void work.giveBack(edge.toolId, condition)}
         />
       )}
@@ -107,47 +118,22 @@ export function WorkScreen({ bench, state, line, scanned, onLeave, scanBox }: Wo
             void work.finish(final).then(() => setSheet('count'));
           }}
         />
-      ) : (
+      ) : sheet === 'count' ? (
         <div className={styles.foot}>
           <Button tone="primary" onClick={() => setSheet('finish')}>
             Finish
           </Button>
           <Button onClick={onLeave}>Other work</Button>
-          {edge === undefined ? null : <Button onClick={() => setSheet('back')}>Give it back</Button>}
+          {edge === undefined || waitingStop !== undefined ? null : (
+            <Button onClick={() => setSheet('back')}>Give it back</Button>
+          )}
           <a className={styles.link} href={`/accept/${encodeURIComponent(line.id)}`}>
             Gauge and accept
           </a>
         </div>
-      )}
+      ) : null}
       {scanBox}
       <Cautions at="bench" />
-    </div>
-  );
-}
-
-function NoEdge({
-  line,
-  operation,
-  taken,
-}: {
-  readonly line: BenchLine;
-  readonly operation: CutOperation;
-  /** Taken here and not sent yet: its figures come with the network. */
-  readonly taken: readonly string[];
-}) {
-  if (taken.length > 0)
-    return (
-      <p role="status" className={styles.none}>
-        {taken.join(', ')} taken for this work. What it has left shows here as soon as there is network; look
-        at the edge and go by the gauges until then.
-      </p>
-    );
-  return (
-    <div role="alert" className={styles.none}>
-      <p>No {operation === 'cone' ? 'blade' : 'die'} is out for this line.</p>
-      <a className={styles.link} href={`/crib/issue/${encodeURIComponent(line.id)}`}>
-        Make the kit
-      </a>
     </div>
   );
 }

@@ -1,10 +1,10 @@
 import { readBody } from '@/app/_import/read-body';
-import { nowMs } from '@/app/_server/clock';
 import { wakeFigures } from '@/app/_server/outlook';
 import { fromOwnPages } from '@/app/_server/same-origin';
 import { currentActor } from '@/app/_server/session';
 import { shopDb } from '@/db/client';
 import { type BenchAnswer, takeBenchEntry } from '@/db/commands/take-bench-entry';
+import { wallClock } from '@/db/wall-clock';
 import type { Refusal } from '@/lib/result';
 import { BenchBatchSchema } from '@/lib/shop/bench-input';
 
@@ -24,7 +24,7 @@ export const POST = fromOwnPages(async (request) => {
   const actor = await currentActor();
   const answers: BenchAnswer[] = [];
   for (const sent of batch.entries) {
-    const clock = { behindMs: batch.clockBehindMs, nowMs: nowMs() };
+    const clock = { behindMs: batch.clockBehindMs, ...wallClock() };
     const taken = takeBenchEntry(shopDb(), actor, sent, clock);
     if (!taken.ok) return answer(answers, taken.refusal, 200);
     answers.push(taken.value);

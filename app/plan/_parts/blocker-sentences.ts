@@ -1,8 +1,9 @@
 import { listWords } from '@/app/_shared/format';
 import { dayLabel } from '@/lib/calendar';
-import type { Blocker } from '@/lib/capability/line-verdict';
-import { wordBlocker } from '@/lib/capability/word-blocker';
+import type { Blocker } from '@/lib/capability/blocker';
+import { isByShare, wordBlocker } from '@/lib/capability/word-blocker';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
+import { capital } from '@/lib/text/capital';
 
 /** From this many on, things that are missing alike share one sentence. */
 const TOGETHER = 3;
@@ -49,13 +50,10 @@ function sharedSentence(
   lineLabel: (lineId: string) => string,
 ): string {
   const names = run.flatMap(({ role }) => (role === null ? [] : [ROLE_LABEL[role]]));
-  const clears = first.clearsOnDay === null ? 'no date known' : `clears ${dayLabel(first.clearsOnDay)}`;
+  const by = isByShare(first) ? 'sure enough by' : 'clears';
+  const clears = first.clearsOnDay === null ? 'no date known' : `${by} ${dayLabel(first.clearsOnDay)}`;
   if (first.kind !== 'held-elsewhere') return `No ${listWords(names, 'or')} for this size; ${clears}.`;
   const holder = first.lineId === null ? 'out on loan' : `with ${lineLabel(first.lineId)}`;
   const until = first.untilDay === null ? '' : ` until ${dayLabel(first.untilDay)}`;
   return `${capital(listWords(names))} are ${holder}${until}; ${clears}.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

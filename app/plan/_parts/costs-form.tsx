@@ -4,7 +4,7 @@
  * What things cost the shop beside the prices of its parts: one form for every screen that counts in money.
  */
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { NumberField, SubmitButton } from '@/app/_shared/ui';
 import type { Costs } from '@/lib/shop/costs';
 import { setCostsAction } from './costs-action';
@@ -13,7 +13,7 @@ interface CostsFormProps {
   readonly costs: Costs;
   /** ISO 4217, as the shop's settings have it. */
   readonly currency: string;
-  readonly stamp: { readonly entryId: string; readonly deviceAtMs: number; readonly shop?: string };
+  readonly stamp: EntryStamp;
 }
 
 interface CostField {
@@ -63,33 +63,35 @@ const FIELDS: readonly CostField[] = [
     hint: 'A day, for want of a tool.',
     unit: 'money',
   },
+  {
+    name: 'calibrationMinor',
+    label: 'Having a gauge calibrated',
+    hint: 'With carriage. Empty or 0: gauges are not counted in what an end costs.',
+    unit: 'money',
+  },
 ];
 
 export function CostsForm({ costs, currency, stamp }: CostsFormProps) {
   return (
     <EntryForm action={setCostsAction} stamp={stamp} label="What things cost">
-      {(state) => (
-        <>
-          <div className="columns">
-            {FIELDS.map(({ name, label, hint, unit }) => (
-              <NumberField
-                key={name}
-                name={name}
-                id={`costs-${name}`}
-                label={label}
-                hint={hint}
-                entry={unit === 'days' ? 'whole' : 'decimal'}
-                unit={unit === 'money' ? currency : unit === 'percent' ? '%' : 'days'}
-                defaultValue={typedOr(state, name, asTyped(costs[name], unit))}
-                error={fieldError(state, `costs.${name}`)}
-              />
-            ))}
-          </div>
-          <div>
-            <SubmitButton>Save the costs</SubmitButton>
-          </div>
-        </>
-      )}
+      <div className="columns">
+        {FIELDS.map(({ name, label, hint, unit }) => (
+          <NumberField
+            key={name}
+            name={name}
+            id={`costs-${name}`}
+            label={label}
+            hint={hint}
+            entry={unit === 'days' ? 'whole' : 'decimal'}
+            unit={unit === 'money' ? currency : unit === 'percent' ? '%' : 'days'}
+            defaultValue={asTyped(costs[name] ?? 0, unit)}
+            answers={`costs.${name}`}
+          />
+        ))}
+      </div>
+      <div>
+        <SubmitButton>Save the costs</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -15,6 +15,7 @@ export function costsOfForm(form: FormData): Record<keyof Costs, number | undefi
     regrindMinor: money('regrindMinor'),
     regrindDays: number(form, 'regrindDays'),
     stoppedDayMinor: money('stoppedDayMinor'),
+    calibrationMinor: money('calibrationMinor'),
   };
 }
 

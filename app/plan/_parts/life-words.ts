@@ -22,3 +22,8 @@ export function endsSentence(lives: Lives): string {
   const safe = floorEnds(lives.safeEnds);
   return `${safe === 0 ? 'no ends' : count(safe, 'end')} safe, ${floorEnds(lives.likelyEnds)} likely`;
 }
+
+/** The same where no blocker gives the figures of the edge that is short: one figure, not two that nearly agree. */
+export function endsUnlessShort(lives: Lives): string {
+  return lives.blockers.some(({ kind }) => kind === 'life-short') ? '' : endsSentence(lives);
+}

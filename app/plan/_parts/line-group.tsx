@@ -9,11 +9,12 @@ interface LineGroupProps {
   readonly rows: readonly PlanRow[];
   readonly today: string;
   readonly lineLabel: (lineId: string) => string;
+  readonly restsOn: (row: PlanRow) => readonly string[];
   readonly alarmLineId: string | undefined;
 }
 
 /** Lines with the same verdict, the one that starts first on top. Nothing at all for an empty group. */
-export function LineGroup({ title, rows, today, lineLabel, alarmLineId }: LineGroupProps) {
+export function LineGroup({ title, rows, today, lineLabel, restsOn, alarmLineId }: LineGroupProps) {
   if (rows.length === 0) return null;
   return (
     <Panel title={title} aside={count(rows.length, 'line')}>
@@ -24,6 +25,7 @@ export function LineGroup({ title, rows, today, lineLabel, alarmLineId }: LineGr
             row={row}
             today={today}
             lineLabel={lineLabel}
+            restsOn={restsOn}
             alarm={row.line.id === alarmLineId}
           />
         ))}

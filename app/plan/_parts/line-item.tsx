@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { count, dayText } from '@/app/_shared/format';
 import { VerdictMark } from '@/app/_shared/ui';
 import { blockerSentences } from './blocker-sentences';
-import { chanceSentence, endsSentence } from './life-words';
+import { chanceSentence, endsUnlessShort } from './life-words';
 import styles from './plan.module.css';
 import type { PlanRow } from './plan-rows';
 import { SizeDrawing, SizeWords } from './size-drawing';
@@ -11,15 +11,19 @@ interface LineItemProps {
   readonly row: PlanRow;
   readonly today: string;
   readonly lineLabel: (lineId: string) => string;
+  /** What it rests on that is not here today, as sentences. */
+  readonly restsOn?: (row: PlanRow) => readonly string[];
   /** The one red thing of the page. */
   readonly alarm: boolean;
 }
 
 /** One line of the plan: what, how many, when, whether, and everything that is in the way, most limiting first. */
-export function LineItem({ row, today, lineLabel, alarm }: LineItemProps) {
+export function LineItem({ row, today, lineLabel, restsOn, alarm }: LineItemProps) {
   const { line, verdict, connection } = row;
   const chance = chanceSentence(verdict);
+  const ends = endsUnlessShort(verdict);
   const sentences = blockerSentences(verdict.blockers, lineLabel);
+  const rests = restsOn?.(row) ?? [];
   return (
     <li className={styles.line} id={line.id}>
       <div className={styles.drawing}>
@@ -55,7 +59,7 @@ export function LineItem({ row, today, lineLabel, alarm }: LineItemProps) {
       <div className={styles.whether}>
         <VerdictMark verdict={verdict.verdict} alarm={alarm} />
         {chance === '' ? null : <p className="quiet">{chance}</p>}
-        {chance === '' ? null : <p className="quiet">{endsSentence(verdict)}</p>}
+        {ends === '' ? null : <p className="quiet">{ends}</p>}
       </div>
       {sentences.length > 0 ? (
         <ol className={styles.blockers}>
@@ -63,6 +67,13 @@ export function LineItem({ row, today, lineLabel, alarm }: LineItemProps) {
             <li key={sentence}>{sentence}</li>
           ))}
         </ol>
+      ) : null}
+      {rests.length > 0 ? (
+        <ul className={styles.blockers} aria-label="Rests on what is not here today">
+          {rests.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
       ) : null}
     </li>
   );

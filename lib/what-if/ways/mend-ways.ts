@@ -1,6 +1,6 @@
 import { addDays } from '../../calendar/day';
+import type { Blocker } from '../../capability/blocker';
 import { laterDay } from '../../capability/line-order';
-import type { Blocker } from '../../capability/line-verdict';
 import { RECEIVING_DAYS } from '../../outlook/order-arrivals';
 import { DEFAULT_COSTS } from '../../shop/costs';
 import { CALIBRATED_ROLES } from '../../shop/vocabulary';
@@ -30,7 +30,7 @@ export function mendOf(blocker: Blocker, { facts }: WayQuestion): Mend | undefin
     return {
       action: { kind: 'calibrate', toolId },
       change: { kind: 'calibrate-tool', toolId, dueOnDay: addDays(facts.today, CALIBRATION_DAYS) },
-      costMinor: null,
+      costMinor: facts.costs?.calibrationMinor || null,
     };
   const onLoan = blocker.kind === 'held-elsewhere' && blocker.lineId === null;
   if (blocker.kind === 'needs-first-off' || blocker.kind === 'quarantined' || onLoan)
@@ -48,11 +48,11 @@ export function mendWay(question: WayQuestion): PricedWay | undefined {
     mends.push(mend);
   }
   if (mends.length === 0) return undefined;
-  const costs = mends.map(({ costMinor }) => costMinor);
+  const known = mends.flatMap(({ costMinor }) => costMinor ?? []);
   return pricedWay(question, {
     actions: mends.map(({ action }) => action),
     changes: mends.map(({ change }) => change),
-    costMinor: costs.includes(null) ? null : 0,
+    costMinor: known.length < mends.length ? null : known.reduce((sum, minor) => sum + minor, 0),
   });
 }
 

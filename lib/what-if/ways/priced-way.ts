@@ -1,5 +1,6 @@
 import type { Day } from '../../calendar/day';
 import type { Verdict } from '../../capability/line-verdict';
+import type { PartOffer } from '../../orders/part-offers';
 import type { Part } from '../../shop/part';
 import type { Role } from '../../shop/vocabulary';
 import type { Change } from '../change';
@@ -9,6 +10,8 @@ export type WayAction =
   | {
       readonly kind: 'order';
       readonly part: Part;
+      /** From whom, on which terms. */
+      readonly offer: PartOffer;
       readonly quantity: number;
       /** Last day to order it for the line's start, as sure as the line asks. Null: no lead time written down. */
       readonly orderByDay: Day | null;
@@ -36,3 +39,6 @@ export interface PricedWay {
   readonly verdict: Verdict;
   readonly pMade: number;
 }
+
+/** The better answer first. */
+export const VERDICT_RANK: Record<Verdict, number> = { 'can-make': 0, 'at-risk': 1, 'cannot-make-now': 2 };

@@ -52,6 +52,12 @@ it('Q15: a right-hand die stops the kit across the whole screen; the scanner’s
   const wrongId = await receive.getByRole('textbox', { name: 'Its ID, as marked on it' }).inputValue();
   await receive.getByRole('radio', { name: /^RH/ }).check();
   await receive.getByRole('button', { name: 'Into the crib' }).click();
+  const atTheDoor = page.getByRole('alertdialog', { name: 'HAND MISMATCH' });
+  await atTheDoor.waitFor();
+  expect(await atTheDoor.textContent()).toContain('must be LH, this one is marked RH');
+  expect(await axeViolations(page)).toEqual([]);
+  await atTheDoor.getByRole('button', { name: 'Put it back in its box' }).click();
+  await atTheDoor.waitFor({ state: 'detached' });
   await receive.getByRole('checkbox', { name: /It really is so/ }).check();
   await receive.getByRole('button', { name: 'Into the crib' }).click();
   await page.getByRole('status').getByRole('link', { name: wrongId }).waitFor();
@@ -100,12 +106,26 @@ it('a whole kit goes out by scanner and comes back by scanner; what is missing i
   await page.goto(kitPath);
   const missingId = ids.find((id) => id.startsWith('GDE')) ?? '';
   const bladeId = ids.find((id) => id.startsWith('B-56')) ?? '';
-  for (const id of ids.filter((one) => one !== missingId)) {
+  const [firstId = '', ...rest] = ids.filter((one) => one !== missingId && one !== bladeId);
+  for (const [id, condition] of [
+    [bladeId, 'Dull'],
+    [firstId, 'In order'],
+  ] as const) {
     await scanner(crib, id);
-    const condition = id === bladeId ? 'Dull' : 'In order';
     await page.getByRole('button', { name: condition }).click();
     await page.getByRole('status').getByText(`${id} back`).waitFor();
   }
+  for (const id of rest) await scanner(crib, id);
+  await page.getByRole('button', { name: `All ${rest.length} looked at, in order` }).click();
+  await page.getByRole('status').getByText(`${rest.length} items back, in order.`).waitFor();
+  for (const id of rest) expect(row(shop.db, 'tool', 'id', id)).toMatchObject({ state: 'in-crib' });
+  const takeBack = crib.form('Take an item back');
+  await takeBack.getByRole('button', { name: 'Undo' }).click();
+  await takeBack.getByText('Taken back. Both entries stay in the log.').waitFor();
+  for (const id of rest) expect(row(shop.db, 'tool', 'id', id)).toMatchObject({ state: 'issued' });
+  await page.getByRole('button', { name: `All ${rest.length} looked at, in order` }).click();
+  await page.getByRole('status').getByText(`${rest.length} items back, in order.`).waitFor();
+  for (const id of rest) expect(row(shop.db, 'tool', 'id', id)).toMatchObject({ state: 'in-crib' });
   expect(row(shop.db, 'tool', 'id', bladeId)).toMatchObject({ state: 'quarantined' });
 
   const search = page.getByRole('form', { name: 'Search for what is missing' });

@@ -192,6 +192,11 @@ describe.each(looks)('from a %s', (device, faces) => {
       const rules = colorScheme === 'dark' ? ['color-contrast'] : undefined;
       found.push(...(await wrongs(page, `${size} ${colorScheme} ${address}`, rules)));
     }
+    // What lies folded away must be told apart too.
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details')) fold.open = true;
+    });
+    found.push(...(await axeViolations(page, ['landmark-unique'])));
     expect(found).toEqual([]);
     expect(faults).toEqual([]);
     await page.close();

@@ -54,6 +54,36 @@ it('escapes what is written, and is read back as it was', () => {
   expect(events()[1]?.description).toContain('between Tue 1 Dec and Sat 12 Dec');
 });
 
+// source: published. RFC 5545 §3.3.11: a line break in a text is written \\n, so that no name can end its line and begin a
+// property of its own; §3.1: a fold counts octets and splits no character, an emoji of four octets or one joined of several
+// included, wherever in the line it falls. Read back by a parser that is not ours; CR LF, CR and LF are one line break in text.
+it('holds what a name may hold: line breaks, signs that mean something, emoji at every place of a line', () => {
+  const read = (partName: string) => {
+    const due = {
+      id: 'order-by.die',
+      kind: 'order-by',
+      onDay: '2027-02-28',
+      partId: 'die',
+      quantity: 2,
+    } as const;
+    const feed = feedText({ ...input, dues: [{ ...due, partName }] });
+    for (const line of feed.split('\r\n')) expect(Buffer.byteLength(line, 'utf8')).toBeLessThanOrEqual(75);
+    expect(Buffer.from(feed, 'utf8').toString('utf8')).toBe(feed);
+    expect(feed.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
+    const [event, ...more] = new ICAL.Component(ICAL.parse(feed)).getAllSubcomponents('vevent');
+    expect(more).toEqual([]);
+    return new ICAL.Event(event).summary.replace('Last day to order 2 × ', '');
+  };
+  for (const name of ['a;b,c\\d', 'a\\nb', 'a:b"c"', ';;,,', '\\'])
+    expect(read(name), JSON.stringify(name)).toBe(name);
+  for (const eol of ['\n', '\r\n', '\r'])
+    expect(read(`die${eol}END:VEVENT${eol}BEGIN:VALARM`)).toBe('die\nEND:VEVENT\nBEGIN:VALARM');
+  for (let before = 0; before < 80; before++) {
+    const name = `${'x'.repeat(before)}🔧👩🏽‍🔧⅜é🇮🇸${'y'.repeat(70)}`;
+    expect(read(name)).toBe(name);
+  }
+});
+
 // source: published. RFC 5545 §3.8.2.4, §3.6.1: an all-day event says VALUE=DATE, and ends on the day after, over the end of a
 // year and on a leap day too.
 it('marks all-day events by their dates', () => {

@@ -30,7 +30,7 @@ it('does not put together what clears on different days', () => {
   const missing = days.map((clearsOnDay, at) => blocker({ clearsOnDay, rank: at + 1 }));
   const sentences = blockerSentences(missing, label);
   expect(sentences).toHaveLength(3);
-  expect(sentences[2]).toMatch(/clears 14 Mar 2026\.$/);
+  expect(sentences[2]).toMatch(/sure enough by 14 Mar 2026\.$/);
 });
 
 it('says nothing of a line without blockers', () => {

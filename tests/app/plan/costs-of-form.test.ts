@@ -2,11 +2,11 @@ import { expect, it } from 'vitest';
 import { costsOfForm } from '@/app/plan/_parts/costs-of-form';
 import { setNoun } from '@/db/commands/set-noun';
 import { findCosts } from '@/db/queries/shop';
-import { DEFAULT_COSTS } from '@/lib/shop/costs';
+import { type Costs, CostsSchema, DEFAULT_COSTS } from '@/lib/shop/costs';
 import { SetCostsInput } from '@/lib/shop/costs-input';
 import { ENV, entered, envelope, may, must, testShop } from '../../support/db';
 
-const typed: Record<keyof typeof DEFAULT_COSTS, string> = {
+const typed: Record<keyof Costs, string> = {
   ...{ orderMinor: '25', holdingPerYear: '20', plannedChangeMinor: '6.5', midJobChangeMinor: '30' },
   ...{
     spoiltEndMinor: '30',
@@ -14,6 +14,7 @@ const typed: Record<keyof typeof DEFAULT_COSTS, string> = {
     regrindMinor: '20',
     regrindDays: '14',
     stoppedDayMinor: '400',
+    calibrationMinor: '85',
   },
 };
 
@@ -26,10 +27,20 @@ function sent(change: Partial<typeof typed> = {}): FormData {
 // source: hand. Money is typed in major units and kept in hundredths, stock in per cent; what is saved is what is read back.
 it('reads money and per cent, and they are kept', () => {
   const { costs } = SetCostsInput.parse({ ...entered(), costs: costsOfForm(sent()) });
-  expect(costs).toEqual({ ...DEFAULT_COSTS, plannedChangeMinor: 650, spoiltPreciousMinor: 120_000 });
+  expect(costs).toEqual({
+    ...DEFAULT_COSTS,
+    ...{ plannedChangeMinor: 650, spoiltPreciousMinor: 120_000, calibrationMinor: 8_500 },
+  });
   const db = testShop();
   must(setNoun(db, may('set-up-shop'), { envelope: envelope(), noun: 'costs', value: costs }, ENV));
   expect(findCosts(db)).toEqual(costs);
+});
+
+// source: hand. A calibration may be left open: an older entry has none, and it is not counted.
+it('lets a calibration go unsaid', () => {
+  const { costs } = SetCostsInput.parse({ ...entered(), costs: costsOfForm(sent({ calibrationMinor: '' })) });
+  expect(costs.calibrationMinor).toBeUndefined();
+  expect(CostsSchema.parse(DEFAULT_COSTS)).toEqual(DEFAULT_COSTS);
 });
 
 // source: hand. What is no number, and what is below nothing, is refused at its own field.

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { wayLink } from '@/app/_shared/words/way-words';
-import { chanceSentence, endsSentence } from '@/app/plan/_parts/life-words';
+import { chanceSentence, endsSentence, endsUnlessShort } from '@/app/plan/_parts/life-words';
 import { lineLabeller, sizeTextOf } from '@/app/plan/_parts/plan-rows';
 import { blankLine, draftOf } from '@/app/plan/jobs/_parts/job-draft';
 import { slipWords } from '@/app/plan/orders/_parts/slip-words';
@@ -41,6 +41,13 @@ it('gives figures about lives only where the edges are there', () => {
   }
   expect(chanceSentence({ ...lives, blockers: [blocker({ role: 'go-ring' })] })).not.toBe('');
   expect(chanceSentence(verdict({ safeEnds: null }))).toBe('');
+});
+
+it('gives one figure of ends, not two that nearly agree', () => {
+  const lives = verdict({ pMade: 0.7, safeEnds: 6, likelyEnds: 51 });
+  const short = { kind: 'life-short', pMade: 0.7, safeEnds: 6, likelyEnds: 52 } as const;
+  expect(endsUnlessShort(lives)).toBe('6 ends safe, 51 likely');
+  expect(endsUnlessShort({ ...lives, blockers: [{ ...blocker({ hard: false }), ...short }] })).toBe('');
 });
 
 it('keeps the promised day in sight', () => {

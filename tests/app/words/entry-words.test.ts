@@ -45,6 +45,12 @@ describe('entryWords', () => {
       'issued to Ash Moor for job J-086.2, bench 4',
     ],
     ['tool-issued', { toPersonId: 'bo', jobLineId: null, bench: '' }, 'issued to bo on loan'],
+    ['stock-counted', { expected: 5, found: 5, variances: [] }, 'stock-take: 5 of 5 found'],
+    [
+      'stock-counted',
+      { connectionId: '9-16-high', edgeKind: 'die', expected: 5, found: 4, variances: [{}] },
+      'stock-take of 9⁄16 high pressure dies: 4 of 5 found, 1 difference',
+    ],
     [
       'gauge-calibrated',
       { result: 'pass', asFound: 'out', dueOnDay: '2027-03-01', certificate: 'PM-2' },
@@ -53,6 +59,31 @@ describe('entryWords', () => {
     ['gauge-checked', { result: 'pass', againstToolId: 'SP-56-1' }, 'passed a check in the shop on SP-56-1'],
     ['gauge-checked', { result: 'fail', againstToolId: null }, 'did not pass a check in the shop, set aside'],
     ['gauge-dropped', { onDay: '2026-03-02' }, 'set aside after a knock'],
+    [
+      'gauge-calibrated',
+      { result: 'fail', onDay: '2023-05-04', takesHold: 'by-day', dueOnDay: null },
+      'failed its calibration of 4 May 2023',
+    ],
+    [
+      'gauge-calibrated',
+      { result: 'pass', asFound: 'in', onDay: '2026-03-02', takesHold: 'by-day', dueOnDay: '2027-03-01' },
+      'calibrated on 2 Mar 2026, due 1 Mar 2027',
+    ],
+    [
+      'first-off-checked',
+      { result: 'pass', gaugeIds: ['CG-56-1'] },
+      'first-off passed the gauges, with CG-56-1',
+    ],
+    [
+      'first-off-checked',
+      { result: 'not-gauged', gaugeIds: [] },
+      'first-off looked at, not gauged: still owed',
+    ],
+    [
+      'gauge-settings-set',
+      { targetReliability: 0.975 },
+      'how gauges are judged: 97.5 % still in at the end of their interval',
+    ],
     [
       'gauge-interval-set',
       { intervalDays: 274, intervalEnds: 700, method: 'in-use' },

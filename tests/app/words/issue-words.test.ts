@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { doesSentence, gainSentence, nextSentence, whyNot } from '@/app/_shared/words/issue-words';
+import { doesSentence, edgeSays, gainSentence, nextSentence, whyNot } from '@/app/_shared/words/issue-words';
 import type { ToolProposal } from '@/lib/issue-order/propose-tools';
 
 const tool = { toolId: 'D-1', probability: 0.93, safeEnds: 28, likelyEnds: 69 };
@@ -60,4 +60,28 @@ it('says what planning gained', () => {
     'Dies: one edge is sure enough for 3 of 3 lines, 2 if each line takes the fullest die as it comes. ' +
       'A job of 78 ends is still safe afterwards on one 9⁄16 die, 19 ends more.',
   );
+});
+
+// source: hand. The counter says of an edge what the line's page says of it: cover, why, what to take along.
+it('says at the counter whether an edge covers the line', () => {
+  const other = { ...tool, toolId: 'D-2', safeEnds: 11, probability: 0.4 };
+  const sure = { ...proposal, chosen: { ...tool, why: 'only-one-that-lasts' as const } };
+  expect(edgeSays(sure, 'D-1')).toEqual([
+    '28 ends safe, 69 likely; better than 9 in 10 that it does all 24.',
+    'The only one that is sure enough to last.',
+  ]);
+  const short = { ...proposal, chosen: { ...other, why: 'fewest-at-risk' as const }, next: [tool] };
+  expect(edgeSays(short, 'D-2')).toEqual([
+    '11 ends safe, 69 likely; about 4 in 10 that it does all 24.',
+    'None here is sure enough to last; this one leaves the fewest ends to chance.',
+    'Take D-1 along: about 3 in 10 that it is needed. Together, better than 19 in 20 that they do it.',
+  ]);
+  expect(edgeSays(short, 'D-1')).toEqual([
+    '28 ends safe, 69 likely; better than 9 in 10 that it does all 24.',
+  ]);
+  const stays = { ...other, why: { kind: 'may-not-last' } as const };
+  expect(edgeSays({ ...sure, runnersUp: [stays] }, 'D-2')).toEqual([
+    '11 ends safe, 69 likely; about 4 in 10 that it does all 24.',
+  ]);
+  expect(edgeSays(sure, 'D-9')).toEqual([]);
 });

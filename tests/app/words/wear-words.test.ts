@@ -4,6 +4,7 @@ import {
   countsSentence,
   fasterWords,
   incidentWords,
+  longTailWords,
   regrindWords,
   shapeWords,
 } from '@/app/_shared/words/wear-words';
@@ -80,4 +81,11 @@ it('says what became of the edges of a kind', () => {
   expect(
     countsSentence({ kind: 'die', counts: { worn: 1, incident: 2, removedWorking: 3, inService: 4 } }),
   ).toBe('1 die worn out, 2 lost to accidents, 3 taken out good, 4 still cutting');
+});
+
+// source: hand. Stated: tenths, and what was believed beside it.
+it('says how likely a long tail is, beside what was believed', () => {
+  expect(longTailWords({ longTail: { probability: 0.31, believed: 0.25 } })).toBe(
+    '3.1 chances in 10; 2.5 in 10 before the log spoke',
+  );
 });

@@ -22,10 +22,15 @@ const line = fc
     endsToMake: fc.integer({ min: 1, max: 6 }),
     thread: fc.integer({ min: 1, max: 4 }),
     cone: fc.integer({ min: 1, max: 4 }),
+    ahead: fc.constantFrom('none', 'none', 'cone', 'thread'),
+    endsAhead: fc.integer({ min: 1, max: 5 }),
   })
-  .map(({ start, days, thread, cone, ...rest }): Partial<PlanLine> => {
+  .map(({ start, days, thread, cone, ahead, endsAhead, ...rest }): Partial<PlanLine> => {
     const dates = { startOnDay: day(start), dueOnDay: day(start + days) };
-    return { ...rest, ...dates, exposurePerEnd: { thread, cone }, fluidMlPerEnd: 0 };
+    const behind = rest.endsToMake;
+    const cutsLeft = { cone: behind, thread: behind };
+    if (ahead !== 'none') cutsLeft[ahead] = Math.max(1, behind - endsAhead);
+    return { ...rest, ...dates, cutsLeft, exposurePerEnd: { thread, cone }, fluidMlPerEnd: 0 };
   });
 
 const piece = fc

@@ -1,6 +1,7 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checkPlan, type PlanInput } from '@/lib/capability/check-plan';
 import { setNeeds } from '@/lib/capability/complete-set';
+import type { SetItem } from '@/lib/capability/plan-input';
 import { setChecklist } from '@/lib/capability/set-checklist';
 import type { Role } from '@/lib/shop/vocabulary';
 import { statedDraws } from '../../support/life-draws';
@@ -36,7 +37,8 @@ it('puts what is missing with its blocker, and leaves the other needs met', () =
 it('counts what comes on order in time, and not what comes late', () => {
   const items = setWith('collet', null);
   const inTime = row('collet', { items, arrivals: [arrival('collet', { expectedOnDay: '2026-03-09' })] });
-  expect(inTime).toMatchObject({ state: 'met', toolIds: [], onOrderCount: 1 });
+  expect(inTime).toMatchObject({ state: 'coming', toolIds: [], onOrderCount: 1 });
+  expect(inTime.coming).toEqual([{ toolId: null, fromDay: '2026-03-09', where: 'on-order', lineId: null }]);
   expect(row('collet', { items, arrivals: [arrival('collet')] }).state).toBe('not-met');
 });
 
@@ -68,4 +70,39 @@ it('without a table row still says what is there and what is not', () => {
 it('is empty when nothing is left to make, and for a line not in the plan', () => {
   expect(checklist({ lines: [planLine({ endsToMake: 0 })] })).toEqual([]);
   expect(setChecklist(plan(), { lineId: 'no-such-line', blockers: [] })).toEqual([]);
+});
+
+describe('what is not here today', () => {
+  const away = (role: Role, change: Partial<SetItem>) => row(role, { items: setWith(role, change) });
+
+  // source: hand. The line starts on 9 March; each is back on the 6th, from another place.
+  it.each([
+    ['go-ring', { state: 'calibration', backOnDay: '2026-03-06' }, null],
+    ['blade', { state: 'regrind', backOnDay: '2026-03-06' }, null],
+    ['threading-guide', { state: 'issued', backOnDay: '2026-03-06' }, null],
+    ['coning-guide', { state: 'in-crib', reservation: { jobLineId: 'L9', untilDay: '2026-03-05' } }, 'L9'],
+  ] as const)('is coming, with its day and where it is: %s', (role, change, lineId) => {
+    const found = away(role, change);
+    expect(found).toMatchObject({ state: 'coming', toolIds: [role.toUpperCase()] });
+    expect(found.coming).toEqual([
+      { toolId: role.toUpperCase(), fromDay: '2026-03-06', where: change.state, lineId },
+    ]);
+  });
+
+  it('comes back from another line on the day after it is due', () => {
+    const other = planLine({ lineId: 'L0', startOnDay: '2026-03-02', dueOnDay: '2026-03-05' });
+    const items = setWith('coning-guide', { state: 'issued', heldForLineId: 'L0' });
+    const found = row('coning-guide', { items, lines: [other, planLine()] });
+    expect(found).toMatchObject({ state: 'coming', coming: [{ fromDay: '2026-03-06', lineId: 'L0' }] });
+  });
+
+  it('is no matter where another is here, unless a line before it has that one', () => {
+    const lab = setItem('go-ring', { toolId: 'RING-2', state: 'calibration', backOnDay: '2026-03-06' });
+    const items = [...completeSet(), lab];
+    expect(row('go-ring', { items })).toMatchObject({ state: 'met', coming: [{ toolId: 'RING-2' }] });
+    const before = planLine({ lineId: 'L0', startOnDay: '2026-03-05', operations: ['thread'] });
+    const others = completeSet().map((item): SetItem => ({ ...item, toolId: `${item.toolId}-B` }));
+    const most = [...items, ...others.filter(({ role }) => role !== 'go-ring')];
+    expect(row('go-ring', { items: most, lines: [before, planLine()] }).state).toBe('coming');
+  });
 });

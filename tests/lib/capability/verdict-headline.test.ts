@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { BlockerReason } from '@/lib/capability/blocker';
 import { checkPlan } from '@/lib/capability/check-plan';
-import type { BlockerReason } from '@/lib/capability/line-verdict';
 import { verdictHeadline } from '@/lib/capability/verdict-headline';
 import { plan, planLine, setWith } from '../../support/plan-shop';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { LifePool } from '@/lib/capability/edge-pools';
+import type { LifePool } from '@/lib/capability/life-pool';
 import { waitingEnds } from '@/lib/capability/waiting-ends';
 
 // source: hand. Ten turns an end. 25 turns here; 30 more on day 8 in every draw; 100 more on day 4, 12 or never by draw.
@@ -21,4 +21,11 @@ it('adds what comes late, each draw on its own day', () => {
     [15, 5, 5],
     [15, 15, 5],
   ]);
+});
+
+// source: hand. Four ends have this cut already: with 25 turns here, two more of ten turns make six.
+it('counts the ends that have the cut already', () => {
+  const wear = { exposurePerEnd: 10, factors: Float64Array.of(1), endsCut: 4 };
+  const waiting = waitingEnds([], [], 0, Float64Array.of(25), wear);
+  expect([...waiting.endsBy(0)]).toEqual([6]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Blocker, BlockerReason } from '@/lib/capability/line-verdict';
-import { wordBlocker } from '@/lib/capability/word-blocker';
+import type { Blocker, BlockerReason } from '@/lib/capability/blocker';
+import { isByShare, wordBlocker } from '@/lib/capability/word-blocker';
 
 const words = { lineLabel: (lineId: string) => `job ${lineId}` };
 
@@ -21,7 +21,7 @@ describe('wordBlocker', () => {
   it('says what is in the way, with which tool, and when it clears', () => {
     expect(say({ kind: 'missing' }, { toolIds: [] })).toBe('No threading die for this size; no date known.');
     expect(say({ kind: 'missing' }, { toolIds: [], clearsOnDay: '2026-03-20' })).toBe(
-      'No threading die for this size; clears 20 Mar 2026.',
+      'No threading die for this size; sure enough by 20 Mar 2026.',
     );
     expect(say({ kind: 'hand-mismatch', wanted: 'LH' })).toBe(
       'Hand mismatch: the threading die (D-38-11) is not marked left hand; no date known.',
@@ -73,6 +73,15 @@ describe('wordBlocker', () => {
     expect(say({ kind: 'unknown-material' }, { role: null, toolIds: [] })).toContain(
       'This material is not in the table',
     );
+  });
+
+  it('tells a day by which it is sure enough from a day that is stated', () => {
+    const day = { clearsOnDay: '2026-03-20' } as const;
+    expect(say({ kind: 'life-short', pMade: 0.7, safeEnds: 6, likelyEnds: 52 }, day)).toBe(
+      'Threading die life is short: 6 ends safe, 52 likely; sure enough by 20 Mar 2026.',
+    );
+    expect(say({ kind: 'quarantined' }, day)).toContain('; clears 20 Mar 2026.');
+    expect([isByShare({ kind: 'missing' }), isByShare({ kind: 'held-elsewhere' })]).toEqual([true, false]);
   });
 
   it('never invents a size', () => {

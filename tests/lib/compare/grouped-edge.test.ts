@@ -5,7 +5,8 @@ import { cut, edge } from '@/tests/support/edge-histories';
 import { fitted, HISTORIES } from '@/tests/support/small-shop';
 
 const DRAWS = kindDrawsOf(fitted(HISTORIES), 64);
-const K = 5;
+/** A draw in which lives are Weibull. */
+const K = DRAWS.logLogistic?.indexOf(0) ?? 0;
 const SHAPE = DRAWS.shape[K] ?? 1;
 
 function hazardAt(x: number, logMedian: number): number {

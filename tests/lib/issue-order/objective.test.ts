@@ -4,14 +4,14 @@ import {
   endsAtRisk,
   planFault,
   playPlan,
-  unservedWeight,
+  unservedWeights,
 } from '@/lib/issue-order/objective';
 import { sure, task } from '../../support/edge-tasks';
 
 const later = { startOnDay: '2026-11-28', dueOnDay: '2026-11-28' };
 
 // source: hand. A: 15 units do line 1 (10 ends) and 5 of the 10 ends of line 2, which are 5.00 ends at risk; line 3 goes without:
-// 2·3 − 1 − 2 = 3. Only A is opened.
+// 3² + 3 − 1 − 2 = 9. Only A is opened.
 it('measures a plan', () => {
   const tasks = [task('1'), task('2', later), task('3', later)];
   const played = playPlan(
@@ -22,7 +22,7 @@ it('measures a plan', () => {
       ['2', 'A'],
     ]),
   );
-  expect(played.measure).toEqual({ unserved: 3, endsAtRisk: 500, lifeOpened: 15 });
+  expect(played.measure).toEqual({ unserved: 9, endsAtRisk: 500, lifeOpened: 15 });
   expect(played.before.get('2')?.[0]).toBe(5);
 });
 
@@ -43,8 +43,14 @@ it('orders measures', () => {
   expect(compareMeasures(of(1, 0, 0), of(0, 999, 999))).toBeGreaterThan(0);
   expect(compareMeasures(of(0, 1, 0), of(0, 0, 999))).toBeGreaterThan(0);
   expect(compareMeasures(of(0, 1, 5), of(0, 1, 4))).toBeGreaterThan(0);
-  for (const n of [2, 5, 8])
-    expect(unservedWeight(n - 1, n) + unservedWeight(n - 2, n)).toBeGreaterThan(unservedWeight(0, n));
+});
+
+// source: hand. The last k + 1 lines of a week without a tool weigh more than its first k, for every k.
+it.each([1, 2, 8, 14, 60])('never trades two lines for one, in a week of %d', (n) => {
+  const tasks = Array.from({ length: n }, (_, i) => task(`L${i}`));
+  const weights = [...unservedWeights(tasks).values()];
+  const sum = (values: number[]) => values.reduce((total, value) => total + value, 0);
+  for (let k = 0; k < n; k++) expect(sum(weights.slice(n - k - 1))).toBeGreaterThan(sum(weights.slice(0, k)));
 });
 
 // source: hand. One tool to two lines at a time, and a tool that does not fit, are named.

@@ -41,6 +41,26 @@ it('puts what cannot be cut first, then what cannot be accepted, then risk, then
   expect(keys(decisions(facts, verdicts))).toEqual(['J-3.1', 'J-2.1', 'J-1.1', 'PO-1']);
 });
 
+// source: hand. The days are counted off by hand: the week ends on 9 March; of a size without parts on the list an order is reckoned at two weeks.
+it('a quote a month off stands below this week’s risk, and above it once its last day to order is here', () => {
+  const quote = (startOnDay: string) => lineFacts({ id: 'J-9.1', connectionId: '1-high', startOnDay });
+  const risk = lineFacts({ id: 'J-8.1', startOnDay: '2026-03-08' });
+  const verdicts = [
+    verdict({ lineId: 'J-9.1', verdict: 'cannot-make-now', blockers: [blocker({})] }),
+    verdict({
+      lineId: 'J-8.1',
+      verdict: 'at-risk',
+      blockers: [blocker({ kind: 'life-short', hard: false })],
+    }),
+  ];
+  const orders = [orderFacts({ id: 'PO-1', partId: 'die-3-8', expectedOnDay: '2026-03-01' })];
+  const order = (startOnDay: string) =>
+    keys(decisions(shopRecord({ lines: [quote(startOnDay), risk], orders }), verdicts));
+  expect(order('2026-03-30')).toEqual(['J-8.1', 'J-9.1', 'PO-1']);
+  expect(order('2026-03-17')).toEqual(['J-8.1', 'J-9.1', 'PO-1']);
+  expect(order('2026-03-16')).toEqual(['J-9.1', 'J-8.1', 'PO-1']);
+});
+
 it('counts a line whose edges will not last as one that cannot be cut', () => {
   const short = blocker({ kind: 'life-short', hard: false });
   const ring = blocker({ kind: 'missing', role: 'go-ring', phase: 'accept' });

@@ -158,3 +158,27 @@ describe('which edges are evidence', () => {
     expect([...sizes]).toEqual([['die-3-8', 0.375]]);
   });
 });
+
+// source: hand. 30 ends counted when it was entered, 315 turns: given, unless the edge had ended by then.
+describe('an edge that was entered with a count', () => {
+  const exposureMicro = 30 * 10_500_000;
+  const opening = {
+    known: 'counted',
+    connectionId: '3-8-medium',
+    materialId: '316-cw',
+    ends: 30,
+    exposureMicro,
+  } as const;
+  const entered = (edge: Partial<EdgeFacts>) =>
+    historiesOf([edgeFacts('D-1', edge)], [toolFacts({ id: 'D-1', role: 'die', opening })])[0]?.entered;
+
+  it('is known to have lasted so long because it is there', () => {
+    expect(bases(entered({ use: [use(40)], lastUse: use(10) }) ?? [])).toEqual([30 * 10.5]);
+    expect(bases(entered({ use: [use(40)], lastUse: use(10), end: 'worn' }) ?? [])).toEqual([30 * 10.5]);
+  });
+
+  it('is a finished life where it never cut here, and on its second edge nothing is given', () => {
+    expect(entered({ use: [use(30)], lastUse: null, end: 'worn' })).toBeUndefined();
+    expect(entered({ edgeNo: 2, use: [use(4)], lastUse: use(4) })).toBeUndefined();
+  });
+});

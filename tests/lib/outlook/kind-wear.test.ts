@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { conditionsSeen, kindWear } from '@/lib/outlook/kind-wear';
 import { defaultBelief } from '@/lib/outlook/life-beliefs';
+import { shopEnsemble } from '@/lib/outlook/shop-ensemble';
 import { edgeFacts, use } from '../../support/edge-facts';
 import { toolFacts } from '../../support/shop-record';
 import { wearFacts, wearShop } from '../../support/wear-shop';
@@ -22,6 +23,17 @@ it('says what was believed of what the log is silent about', () => {
   expect(wear?.seen).toEqual({ regroundEdges: 0, dryEnds: 0, reworkEnds: 0 });
   expect((wear?.dry.median ?? 0) / 1.5).toBeCloseTo(1, 1);
   expect((wear?.dry.low ?? 0) / 0.898).toBeCloseTo(1, 1);
+});
+
+// source: identity. The share of the draws; of a shop with nothing in its log, what was believed, to one draw in a hundred.
+it('says how likely it is that a few last far longer', () => {
+  const wear = kindWear(wearShop(), 'die');
+  expect(wear?.longTail.believed).toBe(0.25);
+  expect(wear?.longTail.probability).toBeGreaterThan(0);
+  expect(wear?.longTail.probability).toBeLessThan(1);
+  const idle = { ...wearShop().facts, edges: [] };
+  const young = kindWear({ facts: idle, ensemble: shopEnsemble(idle) }, 'die');
+  expect(Math.abs((young?.longTail.probability ?? 0) - 0.25)).toBeLessThan(0.01);
 });
 
 // source: hand. A shop that is sure that dies break by chance is believed: the figure moves toward 1.

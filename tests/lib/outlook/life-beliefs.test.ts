@@ -125,3 +125,14 @@ describe('what the shop believes before the log', () => {
     expect(lifePriors('blade', SHIPPED_MATERIALS, own)).toEqual(lifePriors('blade', SHIPPED_MATERIALS));
   });
 });
+
+// source: hand. What the shop says of a long tail counts; a belief entered before it was asked keeps the default.
+it.each([
+  [40, 0.4],
+  [0, 0],
+  [undefined, 0.25],
+])('a long tail believed with %s per cent', (longTailPercent, chance) => {
+  const { longTailPercent: _, ...own } = defaultBelief('die');
+  const beliefs = [longTailPercent === undefined ? own : { ...own, longTailPercent }];
+  expect(lifePriors('die', SHIPPED_MATERIALS, beliefs).logLogisticChance).toBe(chance);
+});

@@ -63,7 +63,7 @@ describe('a log as a replay takes it', () => {
     book.receive('D-2', 'die', { opening: { known: 'unknown' } });
     expect(eventsOf(book)).toMatchObject([
       { type: 'began', toolId: 'D-1', startKnown: true },
-      { type: 'cut', ends: 40, goodEnds: 40, exposurePerEnd: 10.5 },
+      { type: 'cut', ends: 40, goodEnds: 40, exposurePerEnd: 10.5, opening: true },
       { type: 'began', toolId: 'D-2', startKnown: false },
     ]);
   });

@@ -186,7 +186,7 @@ it('what a die finishes is what the plan says of a line that has only that die',
   must(send.cut('D-38-01', 20, MEDIUM));
   const facts = factsOf(db);
   const forecast = computeOutlook(facts).forecast('D-38-01', MEDIUM);
-  const shares = [1, 10, 24, 60, 90, 120, 200, 400].map((ends) => {
+  const shares = [1, 10, 24, 60, 90, 120, 200, 400, 800].map((ends) => {
     const lines = facts.lines.map((line) => ({ ...line, ends, operations: ['thread'] as const }));
     const [verdict] = computeOutlook({ ...facts, lines }).lines;
     expect(verdict?.pMade, `${ends} ends`).toBe(forecast?.probabilityFinishes(ends));

@@ -75,7 +75,7 @@ it('endsLeftFor counts each operation by itself', () => {
 });
 
 describe('planLines', () => {
-  // source: hand. 24 − 10 = 14 ends; 28 drops ÷ 40 × 2 = 1.4 mL an end; the shop asks 0.8, of what cannot be remade 0.95.
+  // source: hand. 24 − 10 = 14 ends, 12 cones of 10 drops and 14 threads of 18: 372 ÷ 14 ÷ 40 × 2 mL an end; it asks 0.8, of what cannot be remade 0.95.
   it('takes what is left of each line, and the shop’s own settings', () => {
     const lines = [
       lineFacts({ goodCones: 12, goodThreads: 10 }),
@@ -83,7 +83,7 @@ describe('planLines', () => {
     ];
     const [first, second] = planLines(shopRecord({ shop, lines }));
     expect(first).toMatchObject({ lineId: 'J-1.1', jobId: 'J-1', endsToMake: 14, requiredProbability: 0.8 });
-    expect(first?.fluidMlPerEnd).toBeCloseTo(1.4, 9);
+    expect(first?.fluidMlPerEnd).toBeCloseTo(372 / 14 / 20, 9);
     expect(second).toMatchObject({ lineId: 'J-1.2', endsToMake: 24, requiredProbability: 0.95 });
   });
 
@@ -97,6 +97,13 @@ describe('planLines', () => {
     expect(threaded).toMatchObject({ endsToMake: 24, operations: ['cone'] });
     expect(threaded?.exposurePerEnd.thread).toBeUndefined();
     expect(begun).toMatchObject({ endsToMake: 24, operations: ['cone', 'thread'] });
+    expect([coned, threaded, begun].map((line) => line?.cutsLeft)).toEqual([
+      undefined,
+      undefined,
+      { cone: 12, thread: 24 },
+    ]);
+    // 12 cones of 10 drops and 24 threads of 18: 23 drops an end, ÷ 40 × 3.
+    expect(begun?.fluidMlPerEnd).toBeCloseTo(1.725, 9);
   });
 
   // source: hand. 20 drops to the mL: 28 ÷ 20 × 3 = 4.2 mL.

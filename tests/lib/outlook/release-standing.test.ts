@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { releaseHolds } from '@/lib/outlook/release-standing';
+import { releasableNow, releaseHolds } from '@/lib/outlook/release-standing';
 import { lineFacts } from '../../support/shop-record';
 
 const made = { ends: 24, goodCones: 24, goodThreads: 24 };
@@ -33,6 +33,13 @@ describe('releaseHolds', () => {
     const oxygen = lineFacts({ ...made, acceptedEnds: 24, releasableEnds: 24, duty: 'oxygen' });
     expect(releaseHolds(oxygen)).toEqual([{ kind: 'cleaning-record' }]);
     expect(releaseHolds({ ...oxygen, cleanedOnDay: '2026-03-12' })).toEqual([]);
+  });
+
+  it('waits for the pieces of a broken tool, and nothing can be released before', () => {
+    const broken = lineFacts({ ...made, acceptedEnds: 24, releasableEnds: 24, piecesOwed: ['D-38-03'] });
+    expect(releaseHolds(broken)).toEqual([{ kind: 'pieces-owed', toolIds: ['D-38-03'] }]);
+    expect([releasableNow(broken), releasableNow({ ...broken, piecesOwed: [] })]).toEqual([0, 24]);
+    expect(releasableNow(lineFacts({}))).toBe(0);
   });
 
   it('assembly alone asks for no acceptance here', () => {

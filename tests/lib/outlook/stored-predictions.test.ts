@@ -98,3 +98,17 @@ it('leaves out an issue at which nothing was shown', () => {
   book.issue('D-1');
   expect(storedPredictions(book.logs(), [])).toEqual([]);
 });
+
+// source: hand. Twenty of one material were spoken of; what it does in another says nothing of them, recutting does.
+it('is void once it was put to another material, not when an end was cut again', () => {
+  const other = settledOf((book) => {
+    book.cut('D-1', 5);
+    book.cut('D-1', 30, { materialId: '2507' });
+  });
+  expect(other).toMatchObject({ outcome: null, reason: 'other-work' });
+  const recut = settledOf((book) => {
+    book.cut('D-1', 19);
+    book.cut('D-1', 1, { rework: true });
+  });
+  expect(recut).toMatchObject({ outcome: true });
+});

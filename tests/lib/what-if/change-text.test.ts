@@ -18,6 +18,13 @@ const EVERY: readonly Change[] = [
   { kind: 'drop-line', lineId: 'J-1.1' },
   { kind: 'slip-order', orderId: 'PO-1', days: -21 },
   { kind: 'add-order', partId: 'die-3-8', quantity: 2, promisedOnDay: '2026-04-01' },
+  {
+    kind: 'add-order',
+    partId: 'die-3-8',
+    quantity: 2,
+    promisedOnDay: '2026-04-01',
+    supplier: 'Tenfold & Co',
+  },
   { kind: 'lose-tool', toolId: 'D-38-11' },
   { kind: 'add-tool', partId: 'die-3-8', quantity: 1 },
   { kind: 'free-tool', toolId: 'D-38-11' },
@@ -44,6 +51,7 @@ describe('a change in an address', () => {
     ['change-dates~J-1.1~2026-03-09~2026-03-02', 'before the start day'],
     ['add-order~die-3-8~1~2026-02-30', 'not a day in the calendar'],
     ['add-bench~0', 'at least 1'],
+    [`add-order~die-3-8~1~2026-04-01~${'x'.repeat(81)}`, 'longer than 80'],
   ])('refuses %s', (text, sentence) => {
     const read = readChange(text);
     expect(read.ok ? '' : read.refusal.sentence).toContain(sentence);

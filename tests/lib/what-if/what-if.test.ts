@@ -84,6 +84,20 @@ describe('whatIf', () => {
     });
   });
 
+  // source: hand. Brought forward by a year, an order is here when its receiving check is done, today at the soonest; one whose
+  // day nobody confirmed is expected today then, not on a day that is past, which would make it late and never there.
+  it('no order is brought forward to before today', () => {
+    const early: Change = { kind: 'slip-order', orderId: 'PO-1', days: -365 };
+    const [drawn] = tried(early).plan.arrivals;
+    expect(Math.min(...Array.from(drawn?.arrivalDayDraws ?? [-1]))).toBe(1);
+    const orders = facts.orders.map((order) => ({ ...order, statedOnDay: '' }));
+    const unsaid = outlookOf({ ...facts, orders });
+    const after = whatIf(unsaid, [early]);
+    if (!after.ok) throw new Error(after.refusal.sentence);
+    expect(after.value.plan.arrivals[0]?.expectedOnDay).toBe(facts.today);
+    expect(after.value.lines[0]?.pMade).toBeGreaterThanOrEqual(unsaid.lines[0]?.pMade ?? 1);
+  });
+
   // source: hand. A size without a table row and a material without one are refused or named, never guessed.
   it('is honest about what the futures do not know', () => {
     const line = {

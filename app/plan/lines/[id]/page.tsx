@@ -33,12 +33,13 @@ export default async function LinePage({ params }: PageProps<'/plan/lines/[id]'>
   const lines = listOpenLines(db);
   const row = planRows(outlook, lines).find((known) => known.line.id === line.id);
   if (row === undefined) notFound();
+  const checks = setChecklist(shopPlan(facts, outlook.ensemble), row.verdict);
   const shared = { row, outlook, lineLabel: lineLabeller(lines) };
   return (
     <div className="page">
       <FiguresNote asOfMs={asOfMs} />
       <LineHead row={row} today={facts.today} />
-      <VerdictPanel {...shared} today={facts.today} />
+      <VerdictPanel {...shared} checks={checks} today={facts.today} />
       <ServicePanel line={line} facts={facts} />
       <FirstPanel {...shared} />
       <ToolsPanel
@@ -49,7 +50,7 @@ export default async function LinePage({ params }: PageProps<'/plan/lines/[id]'>
       />
       <ValuePanel row={row} />
       <PricedWaysPanel row={row} outlook={outlook} />
-      <ChecklistPanel {...shared} checks={setChecklist(shopPlan(facts, outlook.ensemble), row.verdict)} />
+      <ChecklistPanel {...shared} checks={checks} />
     </div>
   );
 }

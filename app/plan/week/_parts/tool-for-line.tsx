@@ -30,7 +30,7 @@ export function ToolForLine({ proposal, today, lineLabel }: ToolForLineProps) {
             </Link>
             <span className={styles.tick} aria-hidden="true" />
           </p>
-          <p>{doesSentence(chosen, ends)}</p>
+          <p>Alone, after the lines before it: {doesSentence(chosen, ends)}</p>
           <p className="quiet">{whyChosen(chosen.why)}</p>
         </>
       )}

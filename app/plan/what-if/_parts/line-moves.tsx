@@ -6,6 +6,7 @@ import { chanceSentence, endsSentence } from '@/app/plan/_parts/life-words';
 import type { LineVerdict } from '@/lib/capability/line-verdict';
 import { endsToMake } from '@/lib/outlook/plan-facts';
 import type { LineFacts, ShopFacts } from '@/lib/outlook/shop-facts';
+import { capital } from '@/lib/text/capital';
 import type { LineMove, MovedLines } from '@/lib/what-if/moved-lines';
 import { lineWords, plainTools, sizeOfLine } from './move-words';
 import styles from './what-if.module.css';
@@ -142,8 +143,4 @@ function Answer({ verdict, facts, full, none }: AnswerProps) {
       ))}
     </div>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

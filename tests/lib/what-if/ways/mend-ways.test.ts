@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_COSTS } from '@/lib/shop/costs';
 import { mendWay, regrindWay } from '@/lib/what-if/ways/mend-ways';
 import { pricedWays } from '@/lib/what-if/ways/priced-ways';
 import { changed, FAR, question } from '../../../support/way-question';
 
 describe('mending with what the shop has', () => {
-  // source: hand. A ring that lapses in mid-line is calibrated; what that costs is not written down.
+  // source: hand. A ring that lapses in mid-line is calibrated, for what the shop says that costs, if it does.
   it('calibrates a gauge that lapses, and gauges a first-off for nothing', () => {
     const lapsing = question({ tools: changed('GO-RING-1', { dueOnDay: '2026-03-10' }) }, { ends: 4 });
     expect(mendWay(lapsing)).toMatchObject({
@@ -12,6 +13,9 @@ describe('mending with what the shop has', () => {
       costMinor: null,
       actions: [{ kind: 'calibrate', toolId: 'GO-RING-1' }],
     });
+    const costs = { ...DEFAULT_COSTS, calibrationMinor: 8_500 };
+    const priced = question({ costs, tools: changed('GO-RING-1', { dueOnDay: '2026-03-10' }) }, { ends: 4 });
+    expect(mendWay(priced)).toMatchObject({ costMinor: 8_500 });
     const owed = question({ tools: changed('BLADE-1', { firstOffOwed: true }) }, { ends: 4 });
     expect(mendWay(owed)).toMatchObject({ verdict: 'can-make', costMinor: 0 });
     expect(pricedWays(owed)[0]?.actions).toEqual([{ kind: 'free', toolId: 'BLADE-1' }]);

@@ -1,7 +1,7 @@
 'use client';
 
 import { EntryForm } from '@/app/_shared/form/entry-form';
-import { fieldError, typedOr } from '@/app/_shared/form/form-state';
+import type { EntryStamp } from '@/app/_shared/form/entry-stamp';
 import { Field, SubmitButton } from '@/app/_shared/ui';
 import { cleanLineAction } from '../cleaning-action';
 
@@ -9,7 +9,7 @@ interface CleaningFormProps {
   readonly jobId: string;
   readonly lineId: string;
   readonly lineNo: number;
-  readonly stamp: { entryId: string; deviceAtMs: number };
+  readonly stamp: EntryStamp;
   readonly today: string;
 }
 
@@ -17,44 +17,23 @@ interface CleaningFormProps {
 export function CleaningForm({ jobId, lineId, lineNo, stamp, today }: CleaningFormProps) {
   return (
     <EntryForm action={cleanLineAction} stamp={stamp} label="Cleaning record">
-      {(state) => (
-        <>
-          <input type="hidden" name="jobId" value={jobId} />
-          <input type="hidden" name="lineId" value={lineId} />
-          <input type="hidden" name="lineNo" value={lineNo} />
-          <div className="columns">
-            <Field
-              name="procedure"
-              label="Procedure and revision"
-              required
-              maxLength={120}
-              defaultValue={typedOr(state, 'procedure', '')}
-              error={fieldError(state, 'procedure')}
-            />
-            <Field
-              name="onDay"
-              id="cleaned-on"
-              label="Cleaned on"
-              type="date"
-              required
-              defaultValue={typedOr(state, 'onDay', today)}
-              error={fieldError(state, 'onDay')}
-            />
-            <Field
-              name="evidence"
-              label="Evidence"
-              hint="Who, how it was checked, where the record is kept"
-              required
-              maxLength={300}
-              defaultValue={typedOr(state, 'evidence', '')}
-              error={fieldError(state, 'evidence')}
-            />
-          </div>
-          <div>
-            <SubmitButton>Write it down</SubmitButton>
-          </div>
-        </>
-      )}
+      <input type="hidden" name="jobId" value={jobId} />
+      <input type="hidden" name="lineId" value={lineId} />
+      <input type="hidden" name="lineNo" value={lineNo} />
+      <div className="columns">
+        <Field name="procedure" label="Procedure and revision" required maxLength={120} />
+        <Field name="onDay" id="cleaned-on" label="Cleaned on" type="date" required defaultValue={today} />
+        <Field
+          name="evidence"
+          label="Evidence"
+          hint="Who, how it was checked, where the record is kept"
+          required
+          maxLength={300}
+        />
+      </div>
+      <div>
+        <SubmitButton>Write it down</SubmitButton>
+      </div>
     </EntryForm>
   );
 }

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
 import Link from 'next/link';
-import { chanceWords, money } from '@/app/_shared/format';
+import { chanceWords, dayText, money } from '@/app/_shared/format';
 import { ButtonLink, Panel, Table, VerdictMark } from '@/app/_shared/ui';
 import { wayWords } from '@/app/_shared/words/priced-way-words';
 import type { PlanRow } from '@/app/plan/_parts/plan-rows';
@@ -28,7 +28,7 @@ export function PricedWaysPanel({ row, outlook }: { readonly row: PlanRow; reado
       <Table
         caption="What would make this line, with the price of it and what the plan then says"
         rows={ways}
-        rowKey={(way) => JSON.stringify(way.actions.map(({ kind }) => kind))}
+        rowKey={wayKey}
         columns={[
           { key: 'what', header: 'What to do', lead: true, cell: (way) => wayWords(way, facts.today) },
           { key: 'cost', header: 'Costs', cell: (way) => costWords(way, currency) },
@@ -38,6 +38,7 @@ export function PricedWaysPanel({ row, outlook }: { readonly row: PlanRow; reado
             cell: (way) => (
               <div className="stack-tight">
                 <VerdictMark verdict={way.verdict}>{splitWords(way)}</VerdictMark>
+                {movedWords(way, facts.today)}
                 {way.pMade > 0 ? (
                   <span className="quiet">{chanceWords(way.pMade)} that the edges last</span>
                 ) : null}
@@ -62,10 +63,31 @@ export function PricedWaysPanel({ row, outlook }: { readonly row: PlanRow; reado
   );
 }
 
+/** Two ways of buying differ by whom from. */
+function wayKey({ actions }: PricedWay): string {
+  return actions
+    .map((action) =>
+      action.kind === 'order' ? `order ${action.part.id} ${action.offer.supplier}` : action.kind,
+    )
+    .join();
+}
+
 function costWords({ costMinor, actions }: PricedWay, currency: string): string {
   if (costMinor === null) return 'price not written down';
   if (costMinor > 0) return money(costMinor, currency);
   return actions.some(({ kind }) => kind === 'start') ? 'nothing but the wait' : 'nothing to buy';
+}
+
+/** A way that must wait for a piece moves the line too, and says from when to when it then runs. */
+function movedWords({ actions, changes }: PricedWay, today: string) {
+  if (actions.some(({ kind }) => kind === 'start')) return null;
+  return changes.map((change) =>
+    change.kind === 'change-dates' ? (
+      <b key={change.lineId}>
+        but only {dayText(change.startOnDay, today)} to {dayText(change.dueOnDay, today)}
+      </b>
+    ) : null,
+  );
 }
 
 /** A split line is made in part. */

@@ -14,7 +14,7 @@ export function ToolsPanel({ lineId, proposals, today, lineLabel }: ToolsPanelPr
   if (proposals.length === 0) return null;
   const id = encodeURIComponent(lineId);
   return (
-    <Panel title="Tools that go out with it">
+    <Panel id="tools" title="Tools that go out with it">
       <div className="stack">
         <div className="columns">
           {proposals.map((proposal) => (

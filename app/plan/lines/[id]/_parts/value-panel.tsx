@@ -4,6 +4,7 @@ import { Panel, ToolId } from '@/app/_shared/ui';
 import type { PlanRow } from '@/app/plan/_parts/plan-rows';
 import { type EdgePolicy, hasWay } from '@/lib/capability/value-policy';
 import { ROLE_LABEL } from '@/lib/shop/vocabulary';
+import { capital } from '@/lib/text/capital';
 
 /** For work that cannot be remade: the two ways in which each edge may be used, and which of them is open. */
 export function ValuePanel({ row }: { readonly row: PlanRow }) {
@@ -75,8 +76,4 @@ function EdgeWays({ policy, required, lineId }: EdgeWaysProps) {
       {hasWay(policy) ? null : <p>Order a new one below, or start later.</p>}
     </div>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

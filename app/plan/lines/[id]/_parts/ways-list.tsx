@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { wayLink } from '@/app/_shared/words/way-words';
 import type { PlanRow } from '@/app/plan/_parts/plan-rows';
-import type { Blocker } from '@/lib/capability/line-verdict';
+import type { Blocker } from '@/lib/capability/blocker';
 import type { Outlook } from '@/lib/outlook/outlook';
 import { waysOut } from '@/lib/outlook/ways-out';
 
