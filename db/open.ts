@@ -39,7 +39,8 @@ function inTurn(ask: () => void): void {
   const pause = new Int32Array(new SharedArrayBuffer(4));
   for (let waitedMs = 0; ; waitedMs += PAUSE_MS) {
     try {
-      return ask();
+      ask();
+      return;
     } catch (error) {
       const isLocked = error instanceof SqliteDatabase.SqliteError && error.code.startsWith('SQLITE_BUSY');
       if (!isLocked || waitedMs >= PATIENCE_MS) throw error;
