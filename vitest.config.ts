@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('.', import.meta.url));
 
 const PURE = ['tests/lib/**/*.test.ts'];
+const DEMO = ['tests/seed/**/*.test.ts'];
 
 export default defineConfig({
   resolve: {
@@ -18,12 +19,20 @@ export default defineConfig({
     projects: [
       // lib is pure: its tests share one world, and the modules are loaded once instead of once a file.
       { extends: true, test: { name: 'lib', include: PURE, isolate: false } },
+      // The demo takes seconds to make: its tests share the one that was made first.
+      { extends: true, test: { name: 'demo', include: DEMO, isolate: false } },
       {
         extends: true,
         test: {
           name: 'shop',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-          exclude: [...PURE, 'tests/app/browser/**', 'tests/faults/start.test.ts', 'node_modules/**'],
+          exclude: [
+            ...PURE,
+            ...DEMO,
+            'tests/app/browser/**',
+            'tests/faults/start.test.ts',
+            'node_modules/**',
+          ],
         },
       },
     ],

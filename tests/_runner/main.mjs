@@ -10,6 +10,7 @@ import { emptyTally, lastLine, record } from './tally.mjs';
 
 const root = resolve(fileURLToPath(new URL('../../', import.meta.url)));
 const browserConfig = 'tests/app/browser/vitest.config.ts';
+const startConfig = 'tests/faults/vitest.config.ts';
 
 /** The whole of `npm test`; `--quick` leaves out the build and everything that needs it. */
 export async function main(argv, env) {
@@ -57,11 +58,7 @@ async function checkRunning(tally, env) {
     });
     return;
   }
-  record(
-    tally,
-    'Start tests',
-    await runVitest(root, ['--config', browserConfig, 'tests/faults/start.test.ts']),
-  );
+  record(tally, 'Start tests', await runVitest(root, ['--config', startConfig]));
   record(tally, 'Browser tests', await browserTests(env));
 }
 

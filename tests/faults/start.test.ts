@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { copyDemo } from '../support/demo-file';
 import { type Ended, endLeftovers, runStart, startServer } from '../support/server';
 
 let dataDir: string;
@@ -134,6 +135,7 @@ describe('a server', () => {
   });
 
   it('ends on TERM while a browser keeps a connection open', async () => {
+    copyDemo(dataDir);
     const server = await startServer({ dataDir });
     await (await fetch(server.address, { headers: { connection: 'keep-alive' } })).text();
     const began = performance.now();
@@ -143,6 +145,7 @@ describe('a server', () => {
 
   // source: hand. People copy the file that carries the shop's name; what lies beside it is not to hold entries then.
   it('leaves its database in one file when it ends', async () => {
+    copyDemo(dataDir);
     const server = await startServer({ dataDir });
     await (await fetch(server.address)).text();
     await server.stop();
@@ -151,6 +154,7 @@ describe('a server', () => {
 
   // source: hand. A page of another site whose name leads here must be answered nothing of the shop's.
   it('answers under the names of this machine, and under another only when it was given', async () => {
+    copyDemo(dataDir);
     const server = await startServer({ dataDir, flags: ['--name', 'crib.shop.example'] });
     const port = portOf(server.address);
     expect(await statusUnder('evil.example', port)).toBe(421);
@@ -161,6 +165,7 @@ describe('a server', () => {
 
   // source: hand. The screens send people to the window for what is wrong, so it must stand there.
   it('says in its window why a page could not be shown', async () => {
+    copyDemo(dataDir);
     const server = await startServer({ dataDir });
     expect((await fetch(server.address)).status).toBe(200);
     rmSync(join(dataDir, 'demo.sqlite'));
@@ -172,6 +177,7 @@ describe('a server', () => {
   });
 
   it('starts again after it was killed, and remembers the shop of one’s own until the demo is asked for', async () => {
+    copyDemo(dataDir);
     const own = await startServer({ dataDir, flags: ['--empty'] });
     expect(own.output()).toContain('your own shop');
     expect(readdirSync(dataDir)).toEqual(expect.arrayContaining(['demo.sqlite', 'shop.sqlite']));

@@ -3,7 +3,7 @@ import { standingEntries } from '@/db/ledger/entry-row';
 import { daysBetween } from '@/lib/calendar/day';
 import { foldSubject } from '@/lib/ledger/fold';
 import { currentEdge } from '@/lib/ledger/tool-record';
-import { DEMO_DAY, DEMO_NOW, demoShop, rowsOf } from '@/tests/support/demo-shop';
+import { DEMO_DAY, DEMO_NOW, demoShop, madeAnew, rowsOf } from '@/tests/support/demo-shop';
 
 const DAY_MS = 86_400_000;
 const db = demoShop();
@@ -24,7 +24,7 @@ interface EntryRow {
 
 // source: identity. The same moment gives the same shop, row for row.
 it('is the same twice', () => {
-  const again = demoShop();
+  const again = madeAnew();
   for (const table of TABLES) {
     const sql = `SELECT * FROM ${table}`;
     expect(rowsOf(again, sql)).toEqual(rowsOf(db, sql));

@@ -5,6 +5,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { ImportKind } from '@/lib/import/column';
 import { axeViolations, launchBrowser } from '../../support/browser';
+import { copyDemo } from '../../support/demo-file';
 import { type Person, sitDown } from '../../support/person';
 import { type RunningServer, root, startServer } from '../../support/server';
 
@@ -16,6 +17,7 @@ let lead: Person;
 
 beforeAll(async () => {
   dataDir = mkdtempSync(join(tmpdir(), 'edgekeep-first-shop-'));
+  copyDemo(dataDir);
   [server, browser] = await Promise.all([startServer({ dataDir, flags: ['--empty'] }), launchBrowser()]);
   lead = await sitDown(browser, { address: server.address });
 });
@@ -137,6 +139,7 @@ it('refuses the die of the wrong hand, takes the right one, and the warning is g
     .getByRole('alert')
     .getByText(/Hand mismatch: .*must be LH.*send it back/)
     .waitFor();
+  await page.getByRole('alertdialog').getByRole('button', { name: 'Put it back in its box' }).click();
   await receive.getByRole('radio', { name: /^LH/ }).check();
   await receive.getByRole('button', { name: 'Into the crib' }).click();
   await page.getByRole('status').getByRole('link', { name: 'D-56-04' }).waitFor();

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { axeViolations, launchBrowser, viewports, watchedPage } from '../../support/browser';
+import { copyDemo } from '../../support/demo-file';
 import { endLeftovers, type RunningServer, startServer } from '../../support/server';
 
 let dataDir: string;
@@ -14,6 +15,7 @@ let port: number;
 beforeAll(async () => {
   dataDir = mkdtempSync(join(tmpdir(), 'edgekeep-https-'));
   browser = await launchBrowser();
+  copyDemo(dataDir);
   server = await startServer({ dataDir, flags: ['--https', '--name', 'tools.shop.example'] });
   port = Number(/^With https it is at https:\/\/\S+?:(\d+)\b/m.exec(server.output())?.[1]);
 });

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser } from '../../support/browser';
+import { copyDemo } from '../../support/demo-file';
 import { choose, type Person, sitDown } from '../../support/person';
 import { type RunningServer, startServer } from '../../support/server';
 
@@ -14,6 +15,7 @@ let lead: Person;
 
 beforeAll(async () => {
   dataDir = mkdtempSync(join(tmpdir(), 'edgekeep-set-up-'));
+  copyDemo(dataDir);
   [server, browser] = await Promise.all([startServer({ dataDir }), launchBrowser()]);
   lead = await sitDown(browser, { address: server.address });
 });

@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('../../../', import.meta.url));
 
-/** Tests on the built program: the browser tests and those of starting and stopping. Two files at a time, each worker with a demo shop of its own. */
+/** Browser tests of the built program. Two files at a time, each worker with a demo shop of its own. */
 export default defineConfig({
   root,
   resolve: {
@@ -13,7 +13,7 @@ export default defineConfig({
     ],
   },
   test: {
-    include: ['tests/app/browser/**/*.test.ts', 'tests/faults/start.test.ts'],
+    include: ['tests/app/browser/**/*.test.ts'],
     setupFiles: ['tests/support/setup.ts'],
     globalSetup: ['tests/app/browser/global-setup.ts'],
     maxWorkers: 2,
