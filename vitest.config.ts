@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -16,6 +17,8 @@ export default defineConfig({
   test: {
     setupFiles: ['tests/support/setup.ts'],
     testTimeout: 90_000,
+    // One to each core: by itself the runner leaves one core idle, which of two is half.
+    maxWorkers: availableParallelism(),
     projects: [
       // lib is pure: its tests share one world, and the modules are loaded once instead of once a file.
       { extends: true, test: { name: 'lib', include: PURE, isolate: false } },
