@@ -54,7 +54,7 @@ export async function watchedPage(context: BrowserContext): Promise<{ page: Page
  */
 export async function axeViolations(page: Page, rules?: string[]): Promise<string[]> {
   // While a page refreshes itself its title is taken away and set again.
-  await page.waitForFunction(() => document.title !== '');
+  if ((await page.title()) === '') await page.waitForFunction(() => document.title !== '');
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axeSource);
   return page.evaluate(async (values) => {
     const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };

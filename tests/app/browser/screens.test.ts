@@ -179,13 +179,18 @@ const firstFaces = new Set(Object.values(screens).map(([first]) => first));
 
 describe.each(looks)('from a %s', (device, faces) => {
   let context: BrowserContext;
+  let watched: Awaited<ReturnType<typeof watchedPage>>;
   beforeAll(async () => {
     context = await signedIn(device);
+    watched = await watchedPage(context);
   });
   afterAll(() => context.close());
 
   it.each(addresses)('%s is accessible, fits, is calm and makes no fault', async (address) => {
-    const { page, faults } = await watchedPage(context);
+    const { page, faults } = watched;
+    faults.length = 0;
+    await page.setViewportSize(viewports[device].viewport);
+    await page.emulateMedia({ colorScheme: 'light' });
     const answer = await page.goto(address);
     expect(answer?.status()).toBe(200);
     const found: string[] = [];
@@ -202,7 +207,6 @@ describe.each(looks)('from a %s', (device, faces) => {
     if (device === 'phone') found.push(...(await axeViolations(page, ['landmark-unique'])));
     expect(found).toEqual([]);
     expect(faults).toEqual([]);
-    await page.close();
   });
 });
 
