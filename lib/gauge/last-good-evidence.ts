@@ -79,6 +79,7 @@ function enteredLater({ onDay, atMs }: ShopMoment): boolean {
   return atMs >= Date.parse(`${onDay}T00:00:00Z`) + 1.5 * DAY_MS;
 }
 
-function compareMoments(a: ShopMoment, b: ShopMoment): number {
+/** Earlier first: by day, then by the clock. */
+export function compareMoments(a: ShopMoment, b: ShopMoment): number {
   return compareDays(a.onDay, b.onDay) || a.atMs - b.atMs;
 }

@@ -4,6 +4,7 @@ import { RECEIVING_DAYS } from '../outlook/order-arrivals';
 import type { ShopFacts, ToolFacts } from '../outlook/shop-facts';
 import { partRegrind } from '../replacement/part-regrind';
 import { DEFAULT_COSTS } from '../shop/costs';
+import { lastEdge } from './last-edge';
 import type { NeedSource } from './need-walk';
 
 /** How often a blade of a part is worth regrinding: by cost, within its limit. The one decision is `regrindOrBuy`'s. */
@@ -46,10 +47,9 @@ export function regrindSupply(
   ensemble: LifeDraws,
   worth: WorthRegrinding,
 ): RegrindSupply | undefined {
-  const edges = facts.edges.filter(({ toolId }) => toolId === tool.id);
+  const last = lastEdge(facts, tool.id);
   const counts = tool.state === 'in-crib' || tool.state === 'issued' || tool.state === 'regrind';
-  if (tool.role !== 'blade' || !counts || edges.length === 0) return undefined;
-  const last = edges.reduce((a, b) => (b.edgeNo > a.edgeNo ? b : a));
+  if (tool.role !== 'blade' || !counts || last === undefined) return undefined;
   // What is out has its next edge counted already.
   const first = last.edgeNo + (tool.state === 'regrind' ? 1 : 0);
   const lives: Float64Array[] = [];

@@ -1,6 +1,7 @@
 import { addDays, type Day } from '../calendar/day';
 import type { ShopFacts } from '../outlook/shop-facts';
 import { DEFAULT_COSTS } from '../shop/costs';
+import { lastEdge } from './last-edge';
 import { piecesToSuffice } from './part-need';
 import type { PartOutlook } from './part-outlook';
 import { regrindTurnaroundDays } from './regrind-supply';
@@ -31,14 +32,10 @@ export function regrindsInstead(
   const awayDays = regrindTurnaroundDays(facts);
   const { regrindMinor } = facts.costs ?? DEFAULT_COSTS;
   const wornIds = facts.tools
-    .filter(({ id, partId, state }) => partId === part.id && state === 'in-crib' && isWorn(facts, id))
+    .filter(
+      ({ id, partId, state }) =>
+        partId === part.id && state === 'in-crib' && lastEdge(facts, id)?.end != null,
+    )
     .map(({ id }) => id);
   return { pieces, wornIds, backOnDay: addDays(facts.today, awayDays), awayDays, costMinor: regrindMinor };
-}
-
-/** Its last edge has ended. */
-function isWorn({ edges }: Pick<ShopFacts, 'edges'>, toolId: string): boolean {
-  const mine = edges.filter((edge) => edge.toolId === toolId);
-  const last = Math.max(...mine.map(({ edgeNo }) => edgeNo));
-  return mine.find(({ edgeNo }) => edgeNo === last)?.end != null;
 }

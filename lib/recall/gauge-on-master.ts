@@ -1,6 +1,5 @@
-import { compareDays } from '../calendar';
 import type { GaugeEvidence } from '../gauge/evidence';
-import { type Evidence, isGoodEvidence, type ShopMoment } from '../gauge/last-good-evidence';
+import { compareMoments, type Evidence, isGoodEvidence, type ShopMoment } from '../gauge/last-good-evidence';
 import { discountDoubted, type MasterRecall, restsOnDoubt } from './master-doubt';
 
 type MasterEvidence = Evidence & Pick<GaugeEvidence, 'againstToolId'>;
@@ -44,8 +43,4 @@ export function gaugeOnMaster<E extends MasterEvidence>(
   if (isGoodEvidence(next) && next.asFound === 'in')
     return { ...about, standing: 'cleared', clearedBy: next };
   return { ...about, standing: 'in-doubt', until: { onDay: next.onDay, atMs: next.atMs } };
-}
-
-function compareMoments(a: ShopMoment, b: ShopMoment): number {
-  return compareDays(a.onDay, b.onDay) || a.atMs - b.atMs;
 }

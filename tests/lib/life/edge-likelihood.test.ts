@@ -1,17 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { edgeTerms, type LifeEvidence, roomForTerms } from '@/lib/life/edge-likelihood';
 import { density, scaleFromMedian, survival } from '@/lib/life/weibull';
-
-const POINTS = [0.6, 1, 2.2, 6].flatMap((shape) =>
-  [0.2, 1, 1.6].flatMap((share) => [1e-4, 0.05, 0.8, 30].map((ratio) => ({ shape, share, ratio }))),
-);
-const KINDS: [LifeEvidence, boolean][] = [
-  ['beyond', false],
-  ['exactly', false],
-  ['between', false],
-  ['between', true],
-];
-const MEDIAN = 1300;
+import { expectRightDerivatives, KINDS, MEDIAN, POINTS } from '../../support/edge-derivatives';
 
 function terms(evidence: LifeEvidence, fromZero: boolean, figures: ArrayLike<number>) {
   const room = roomForTerms();
@@ -37,23 +27,7 @@ describe.each(POINTS)('shape $shape, age $share medians, row $ratio of it', ({ s
 
   // source: formula. Central differences of value and gradient; steps of 1e-5, so about 1e-9 relative.
   it.each(KINDS)('has the right derivatives (%s, from zero %s)', (evidence, fromZero) => {
-    const here = terms(evidence, fromZero, figures);
-    for (let a = 0; a < 4; a++) {
-      const shifted = (step: number) =>
-        terms(
-          evidence,
-          fromZero,
-          figures.map((value, i) => (i === a ? value + step : value)),
-        );
-      const [up, down] = [shifted(1e-5), shifted(-1e-5)];
-      const size = 1 + Math.abs(here.value) + Math.abs(here.gradient[a] ?? 0);
-      expect(Math.abs((up.value - down.value) / 2e-5 - (here.gradient[a] ?? 0))).toBeLessThan(1e-7 * size);
-      for (let b = 0; b < 4; b++) {
-        const slope = ((up.gradient[b] ?? 0) - (down.gradient[b] ?? 0)) / 2e-5;
-        const bend = here.hessian[a * 4 + b] ?? 0;
-        expect(Math.abs(slope - bend)).toBeLessThan(1e-7 * (size + Math.abs(bend)));
-      }
-    }
+    expectRightDerivatives((at) => terms(evidence, fromZero, at), figures);
   });
 });
 
